@@ -1,0 +1,11 @@
+/**
+ * Units at the edges: text such as "24 ft", "R-15", "12000 BTU/h" to and from SI numbers.
+ *
+ * <p><b>Answers:</b> what does this text mean in SI, and how is this number shown to a person?<br>
+ * <b>May touch:</b> the JDK only; no other room of this program.<br>
+ * <b>Units:</b> text outside, SI inside.<br>
+ * <b>Source:</b> to be told.<br>
+ * <b>Limits:</b> to be told.<br>
+ * <b>Checked by:</b> to be told.
+ */
+package org.shopclime.quantity;

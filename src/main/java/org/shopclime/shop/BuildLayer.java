@@ -1,0 +1,32 @@
+package org.shopclime.shop;
+
+import java.util.Optional;
+import org.shopclime.quantity.Kind;
+
+/**
+ * One layer: a material of the tables with a thickness, or all its figures by hand.
+ *
+ * @param material name in the materials table, or the owner's own name where the figures are given
+ * @param thickness thickness, m; absent: the material's usual one
+ * @param conductivity conductivity, W/(m·K); absent: the table's
+ * @param density density, kg/m³; absent: the table's
+ * @param specificHeat specific heat, J/(kg·K); absent: the table's
+ * @param resistance resistance of the whole layer, m²·K/W, in place of thickness and conductivity
+ */
+public record BuildLayer(
+    @Say(label = "Material") String material,
+    @Say(label = "Thickness", kind = Kind.LENGTH, min = 1e-5, max = 3, otherwise = "none")
+        Optional<Double> thickness,
+    @Say(
+            label = "Conductivity",
+            kind = Kind.CONDUCTIVITY,
+            min = 0.001,
+            max = 500,
+            otherwise = "none")
+        Optional<Double> conductivity,
+    @Say(label = "Density", kind = Kind.DENSITY, max = 12000, otherwise = "none")
+        Optional<Double> density,
+    @Say(label = "Specific heat", kind = Kind.SPECIFIC_HEAT, max = 5000, otherwise = "none")
+        Optional<Double> specificHeat,
+    @Say(label = "Resistance", kind = Kind.R_VALUE, max = 30, otherwise = "none")
+        Optional<Double> resistance) {}

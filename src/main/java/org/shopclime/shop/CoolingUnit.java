@@ -1,0 +1,48 @@
+package org.shopclime.shop;
+
+import org.shopclime.quantity.Kind;
+
+/**
+ * The cooling unit.
+ *
+ * @param room name of the room it cools; empty: the first cooled room
+ * @param capacity rated total capacity, W
+ * @param efficiency rated cooling for each watt drawn, W/W
+ * @param label which rating the efficiency is
+ * @param volts supply, V
+ * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
+ */
+public record CoolingUnit(
+    @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
+    @Say(
+            label = "Rated capacity",
+            help = "The BTU/h on the label.",
+            kind = Kind.POWER,
+            min = 300,
+            max = 100000,
+            usualMin = 1400,
+            usualMax = 11000)
+        double capacity,
+    @Say(
+            label = "Efficiency",
+            help = "EER or CEER on the label, BTU for each watt-hour.",
+            kind = Kind.EFFICIENCY,
+            min = 1,
+            max = 12,
+            usualMin = 2,
+            usualMax = 5,
+            otherwise = "10.9 BTU/Wh")
+        double efficiency,
+    @Say(label = "That figure is", otherwise = "ceer") EfficiencyLabel label,
+    @Say(label = "Volts", kind = Kind.VOLTAGE, min = 100, max = 480, otherwise = "115 V")
+        double volts,
+    @Say(
+            label = "Airflow left by dust",
+            help = "100 % with a clean coil and filter.",
+            kind = Kind.FRACTION,
+            min = 0.3,
+            max = 1,
+            otherwise = "100 %",
+            unknown = {"60 %", "85 %", "100 %"},
+            lowIsKind = false)
+        Span airflow) {}

@@ -1,0 +1,72 @@
+package org.shopclime.shop;
+
+import java.util.List;
+import org.shopclime.quantity.Kind;
+
+/**
+ * A door in a face, with foam boards laid into it.
+ *
+ * @param name what the owner calls it
+ * @param type how it opens
+ * @param width width, m
+ * @param height height, m
+ * @param leaf what the bare door is, by name in the door tables
+ * @param boards foam boards stacked in it, outside to inside
+ * @param coverage part of the door's area the boards cover, 0 to 1
+ * @param seal state of its seals
+ * @param openMinutes minutes open in each hour that {@code openWhen} marks, 0 to 60
+ * @param openWhen hours in which it is opened
+ * @param absorptance part of the sun the outside takes in, 0 to 1
+ */
+public record Door(
+    @Say(label = "Name") String name,
+    @Say(label = "Type") DoorType type,
+    @Say(label = "Width", kind = Kind.LENGTH, min = 0.3, max = 20) double width,
+    @Say(label = "Height", kind = Kind.LENGTH, min = 0.3, max = 12) double height,
+    @Say(label = "Bare door", help = "Such as sheet steel, solid wood.") String leaf,
+    @Say(label = "Foam boards", help = "A usual cavity takes 1 1/2 in.", otherwise = "[]")
+        List<Board> boards,
+    @Say(
+            label = "Area covered by boards",
+            kind = Kind.FRACTION,
+            min = 0.1,
+            max = 1,
+            otherwise = "90 %",
+            unknown = {"75 %", "90 %", "97 %"},
+            lowIsKind = false)
+        Span coverage,
+    @Say(label = "Seals", otherwise = "worn") Seal seal,
+    @Say(label = "Minutes open an hour", kind = Kind.DURATION, max = 3600, otherwise = "0 min")
+        double openMinutes,
+    @Say(label = "Opened when", otherwise = "work") Schedule openWhen,
+    @Say(
+            label = "Sun taken in",
+            kind = Kind.FRACTION,
+            max = 1,
+            otherwise = "60 %",
+            unknown = {"30 %", "60 %", "90 %"})
+        Span absorptance) {
+
+  /** Copies the list. */
+  public Door {
+    boards = List.copyOf(boards);
+  }
+
+  /**
+   * Area.
+   *
+   * @return m²
+   */
+  public double area() {
+    return width * height;
+  }
+
+  /**
+   * Length of the gap around it.
+   *
+   * @return m
+   */
+  public double perimeter() {
+    return 2 * (width + height);
+  }
+}

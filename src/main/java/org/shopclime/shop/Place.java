@@ -1,0 +1,41 @@
+package org.shopclime.shop;
+
+import java.util.Optional;
+import org.shopclime.quantity.Kind;
+
+/**
+ * Where the shop stands and which hot day counts.
+ *
+ * @param station station number or name in the climate tables
+ * @param level how rare the hot day is
+ * @param typedPeak highest temperature of the day the owner fears, °C; replaces the station's
+ * @param groundReflectance part of the sun the ground throws back, 0 to 1
+ * @param shelter what stands between the shop and the wind
+ */
+public record Place(
+    @Say(label = "Weather station", help = "Number or name, such as 722230 or Mobile.")
+        String station,
+    @Say(
+            label = "Hot day",
+            help = "How rare the day is: 1 % is passed in about 88 hours of a usual year.",
+            otherwise = "1 %")
+        HotDayLevel level,
+    @Say(
+            label = "Hottest hour, if you set it",
+            help = "Type the day you fear, such as 101 °F; range and moisture stay the station's.",
+            kind = Kind.TEMPERATURE,
+            min = 10,
+            max = 60,
+            usualMin = 25,
+            usualMax = 50,
+            otherwise = "none")
+        Optional<Double> typedPeak,
+    @Say(
+            label = "Sun thrown back by the ground",
+            help = "0.2 for grass or soil, 0.3 for pale concrete.",
+            kind = Kind.FRACTION,
+            max = 0.9,
+            otherwise = "20 %")
+        double groundReflectance,
+    @Say(label = "Wind shelter", help = "What stands around the shop.", otherwise = "typical")
+        Shelter shelter) {}
