@@ -1,0 +1,164 @@
+package org.shopclime.balance;
+
+import java.util.List;
+import org.shopclime.air.MoistAir;
+import org.shopclime.climate.HotDay;
+import org.shopclime.leakage.BasicLeakage;
+import org.shopclime.leakage.DoorExchange;
+import org.shopclime.leakage.OutdoorAir;
+import org.shopclime.shop.FanWay;
+import org.shopclime.shop.Shelter;
+
+/**
+ * Outdoor air that enters each room: leaks by stack and wind, fans, open doors.
+ *
+ * <p>Leaks and unbalanced fans combine as the root of the sum of squares; balanced and door streams
+ * add. "Leakage" is the flow with the fans off, the fans share what they add to it.
+ *
+ * <p>Source: ASHRAE Handbook - Fundamentals, residential load and infiltration chapters (basic
+ * model; combination of natural and fan flows). Limit: doors open to still air; wind blowing
+ * straight in moves more.
+ */
+public final class AirStreams {
+
+  private final Skeleton skeleton;
+  private final HotDay day;
+  private final double[] stack;
+  private final double[] wind;
+  private final DaySlots[][][] fans;
+  private final DaySlots[][][] doors;
+
+  AirStreams(Skeleton skeleton, HotDay day, Shelter shelter, Week week) {
+    this.skeleton = skeleton;
+    this.day = day;
+    int rooms = skeleton.rooms().size();
+    stack = new double[rooms];
+    wind = new double[rooms];
+    fans = new DaySlots[DayKind.values().length][rooms][];
+    doors = new DaySlots[DayKind.values().length][rooms][];
+    for (int room = 0; room < rooms; room++) {
+      double height = skeleton.rooms().get(room).height();
+      stack[room] = BasicLeakage.stackCoefficientAt(height);
+      wind[room] = BasicLeakage.windCoefficientAt(height, shelter.ordinal() + 1);
+      RoomAir air = skeleton.air().get(room);
+      for (DayKind kind : DayKind.values()) {
+        fans[kind.ordinal()][room] =
+            air.fans().stream()
+                .map(place -> week.slots(place.fan().when(), kind))
+                .toArray(DaySlots[]::new);
+        doors[kind.ordinal()][room] =
+            air.doors().stream()
+                .map(
+                    place ->
+                        DaySlots.opened(
+                            week.slots(place.when(), kind), place.secondsPerHour()))
+                .toArray(DaySlots[]::new);
+      }
+    }
+  }
+
+  /**
+   * Outdoor air entering a room.
+   *
+   * @param room index of the room
+   * @param celsius its air temperature, °C
+   * @param kind working or idle day
+   * @param slot first five-minute slot
+   * @param slots number of slots, within one hour
+   * @return kg of dry air a second
+   */
+  public double total(int room, double celsius, DayKind kind, int slot, int slots) {
+    return fill(room, celsius, kind, slot, slots, null);
+  }
+
+  /**
+   * Outdoor air entering a room, by line.
+   *
+   * @param room index of the room
+   * @param celsius its air temperature, °C
+   * @param kind working or idle day
+   * @param slot first five-minute slot
+   * @param slots number of slots, within one hour
+   * @param byComponent set to the flow of each line, kg of dry air a second, by its index
+   */
+  public void split(
+      int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
+    fill(room, celsius, kind, slot, slots, byComponent);
+  }
+
+  private double fill(
+      int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
+    RoomAir air = skeleton.air().get(room);
+    int hour = slot / (DaySlots.COUNT / 24) + 1;
+    double outdoor = day.dryBulb().at(hour);
+    double density =
+        MoistAir.dryAirDensity(outdoor, day.humidityRatio().at(hour), day.pressure());
+    double leak =
+        air.constantFlow()
+            + BasicLeakage.flow(
+                air.leakageArea(),
+                Math.abs(celsius - outdoor),
+                day.wind().at(hour),
+                stack[room],
+                wind[room]);
+    double volume = leak;
+    if (byComponent != null) {
+      byComponent[air.leakage().index()] = leak * density;
+    }
+    if (!air.fans().isEmpty()) {
+      volume += fans(room, leak, density, kind, slot, slots, byComponent);
+    }
+    List<RoomAir.DoorPlace> places = air.doors();
+    for (int i = 0; i < places.size(); i++) {
+      RoomAir.DoorPlace place = places.get(i);
+      double open = doors[kind.ordinal()][room][i].mean(slot, slots);
+      double flow = 0;
+      if (open > 0) {
+        double outside = MoistAir.density(outdoor, day.humidityRatio().at(hour), day.pressure());
+        double inside = MoistAir.density(celsius, day.humidityRatio().at(hour), day.pressure());
+        double dense = DoorExchange.flow(place.width(), place.height(), outside, inside);
+        flow = open * dense * Math.max(outside, inside) / outside;
+      }
+      volume += flow;
+      if (byComponent != null) {
+        byComponent[place.component().index()] = flow * density;
+      }
+    }
+    return volume * density;
+  }
+
+  private double fans(
+      int room,
+      double leak,
+      double density,
+      DayKind kind,
+      int slot,
+      int slots,
+      double[] byComponent) {
+    List<RoomAir.FanPlace> places = skeleton.air().get(room).fans();
+    DaySlots[] running = fans[kind.ordinal()][room];
+    double out = 0;
+    double in = 0;
+    double balanced = 0;
+    for (int i = 0; i < places.size(); i++) {
+      double flow = places.get(i).fan().flow() * running[i].mean(slot, slots);
+      switch (places.get(i).fan().way()) {
+        case OUT -> out += flow;
+        case IN -> in += flow;
+        case BALANCED -> balanced += flow;
+      }
+    }
+    double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
+    double unbalanced = Math.min(in, out) + excess;
+    if (byComponent != null) {
+      for (int i = 0; i < places.size(); i++) {
+        double flow = places.get(i).fan().flow() * running[i].mean(slot, slots);
+        boolean isBalanced = places.get(i).fan().way() == FanWay.BALANCED;
+        double share =
+            isBalanced || in + out == 0 ? flow : unbalanced * flow / (in + out);
+        byComponent[places.get(i).component().index()] = share * density;
+      }
+    }
+    return unbalanced + balanced;
+  }
+}

@@ -1,0 +1,57 @@
+package org.shopclime.balance;
+
+/** What a line of the load stands for. */
+public enum ComponentKind {
+  /** Wall to outdoors, ground or nothing. */
+  WALL,
+  /** Roof above the room. */
+  ROOF,
+  /** Ceiling below another room. */
+  CEILING,
+  /** Floor. */
+  FLOOR,
+  /** Door leaf with its boards. */
+  DOOR,
+  /** Window: conduction, transmitted and absorbed sun. */
+  WINDOW,
+  /** Iron, wood and inner walls: they store heat and drive nothing. */
+  CONTENTS,
+  /** Air through the leaks, fans off. */
+  LEAKAGE,
+  /** Air moved by a fan, beyond the leakage. */
+  FAN,
+  /** Air through an open door. */
+  DOOR_AIR,
+  /** People. */
+  PEOPLE,
+  /** Lights. */
+  LIGHTS,
+  /** Machines with motors. */
+  MOTOR,
+  /** Air compressor. */
+  COMPRESSOR,
+  /** Curing oven. */
+  OVEN,
+  /** Anything else that gives off heat. */
+  OTHER,
+  /** Heat from a room that is held elsewhere. */
+  FROM_ROOM;
+
+  /**
+   * Whether the line is an opening or face with area and U-factor.
+   *
+   * @return true for walls, roofs, ceilings, floors, doors and windows
+   */
+  public boolean isFace() {
+    return ordinal() <= WINDOW.ordinal();
+  }
+
+  /**
+   * The word used in files and tables.
+   *
+   * @return lower-case words
+   */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  }
+}

@@ -1,0 +1,183 @@
+package org.shopclime.balance;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.temporal.TemporalAdjusters;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.shopclime.shop.Clock;
+import org.shopclime.shop.Schedule;
+import org.shopclime.shop.Work;
+
+/**
+ * How much of something goes on in each five minutes of a day, by local standard time.
+ *
+ * <p>Schedules are wall clock; in summer the wall clock shows an hour more than standard time
+ * (15 U.S.C. 260a: second Sunday of March to first Sunday of November). What a schedule puts past
+ * midnight of standard time is kept in the same day, as the day repeats.
+ */
+public final class DaySlots {
+
+  /** Slots in a day. */
+  public static final int COUNT = 288;
+
+  /** Length of a slot, s. */
+  public static final double SECONDS = 300;
+
+  private static final int MINUTES = 5;
+  private static final int DAY = 1440;
+
+  private final double[] fractions;
+
+  private DaySlots(double[] fractions) {
+    this.fractions = fractions;
+  }
+
+  /**
+   * Something at one level all day.
+   *
+   * @param fraction level, 0 to 1
+   * @return the day
+   */
+  public static DaySlots constant(double fraction) {
+    double[] fractions = new double[COUNT];
+    Arrays.fill(fractions, fraction);
+    return new DaySlots(fractions);
+  }
+
+  /**
+   * A schedule on a day of the week.
+   *
+   * @param schedule what goes on when
+   * @param work working hours that "work" stands for, and the clock
+   * @param day day of the week
+   * @param date date, which decides on daylight saving
+   * @return the day by standard time
+   */
+  public static DaySlots of(Schedule schedule, Work work, DayOfWeek day, LocalDate date) {
+    Set<DayOfWeek> days = schedule.asWork() ? work.hours().days() : schedule.days();
+    List<Schedule.Period> periods =
+        schedule.asWork() ? work.hours().periods() : schedule.periods();
+    if (!days.contains(day)) {
+      return constant(0);
+    }
+    double[] minutes = new double[DAY];
+    int ahead = minutesAhead(work.clock(), date);
+    for (Schedule.Period period : periods) {
+      for (int wall = period.startMinute(); wall < period.endMinute(); wall++) {
+        minutes[Math.floorMod(wall - ahead, DAY)] = period.fraction();
+      }
+    }
+    return average(minutes);
+  }
+
+  /**
+   * A door opened for some minutes at the start of each hour of a schedule.
+   *
+   * @param opened hours in which it is opened
+   * @param secondsPerHour time open in such an hour, s, 0 to 3600
+   * @return part of each slot in which the door stands open
+   */
+  static DaySlots opened(DaySlots opened, double secondsPerHour) {
+    double[] fractions = new double[COUNT];
+    int perHour = 60 / MINUTES;
+    for (int slot = 0; slot < COUNT; slot++) {
+      double from = slot % perHour * SECONDS;
+      double open = Math.max(0, Math.min(SECONDS, secondsPerHour - from)) / SECONDS;
+      fractions[slot] = open * opened.mean(slot / perHour * perHour, perHour);
+    }
+    return new DaySlots(fractions);
+  }
+
+  /**
+   * Minutes by which the wall clock is ahead of standard time.
+   *
+   * @param clock what the wall clock does in summer
+   * @param date date
+   * @return 60 under daylight saving, else 0
+   */
+  public static int minutesAhead(Clock clock, LocalDate date) {
+    if (clock == Clock.STANDARD) {
+      return 0;
+    }
+    LocalDate start =
+        LocalDate.of(date.getYear(), Month.MARCH, 1)
+            .with(TemporalAdjusters.dayOfWeekInMonth(2, DayOfWeek.SUNDAY));
+    LocalDate end =
+        LocalDate.of(date.getYear(), Month.NOVEMBER, 1)
+            .with(TemporalAdjusters.firstInMonth(DayOfWeek.SUNDAY));
+    return !date.isBefore(start) && date.isBefore(end) ? 60 : 0;
+  }
+
+  /**
+   * Level in a slot.
+   *
+   * @param slot 0 to 287; slot 0 begins at midnight, standard time
+   * @return 0 to 1
+   */
+  public double at(int slot) {
+    return fractions[slot];
+  }
+
+  /**
+   * Mean level over some slots.
+   *
+   * @param first first slot
+   * @param count number of slots, at least 1
+   * @return 0 to 1
+   */
+  public double mean(int first, int count) {
+    double sum = 0;
+    for (int slot = first; slot < first + count; slot++) {
+      sum += fractions[slot];
+    }
+    return sum / count;
+  }
+
+  /**
+   * Sum over the day.
+   *
+   * @return full hours
+   */
+  public double hours() {
+    return mean(0, COUNT) * 24;
+  }
+
+  /**
+   * First slot in which anything goes on, after the longest pause of the day.
+   *
+   * @return 0 to 287; -1 if nothing goes on
+   */
+  public int firstActiveSlot() {
+    int best = -1;
+    int longest = -1;
+    for (int slot = 0; slot < COUNT; slot++) {
+      if (fractions[slot] > 0 && fractions[Math.floorMod(slot - 1, COUNT)] == 0) {
+        int pause = 0;
+        while (fractions[Math.floorMod(slot - 1 - pause, COUNT)] == 0) {
+          pause++;
+        }
+        if (pause > longest) {
+          longest = pause;
+          best = slot;
+        }
+      }
+    }
+    if (best < 0 && fractions[0] > 0) {
+      return 0;
+    }
+    return best;
+  }
+
+  private static DaySlots average(double[] minutes) {
+    double[] fractions = new double[COUNT];
+    for (int slot = 0; slot < COUNT; slot++) {
+      for (int minute = 0; minute < MINUTES; minute++) {
+        fractions[slot] += minutes[slot * MINUTES + minute] / MINUTES;
+      }
+    }
+    return new DaySlots(fractions);
+  }
+}

@@ -1,0 +1,54 @@
+package org.shopclime.balance;
+
+import java.util.Arrays;
+
+/**
+ * Mean temperatures of all faces and radiant nodes, at which radiation is made linear: 4 σ T³ at the
+ * mean of the two ends.
+ */
+final class Linearisation {
+
+  private final double[] left;
+  private final double[] right;
+  private final double[] star;
+
+  /**
+   * One temperature everywhere.
+   *
+   * @param chains number of chains
+   * @param rooms number of rooms
+   * @param celsius temperature, °C
+   */
+  Linearisation(int chains, int rooms, double celsius) {
+    left = new double[chains];
+    right = new double[chains];
+    star = new double[rooms];
+    Arrays.fill(left, celsius);
+    Arrays.fill(right, celsius);
+    Arrays.fill(star, celsius);
+  }
+
+  double left(int chain) {
+    return left[chain];
+  }
+
+  double right(int chain) {
+    return right[chain];
+  }
+
+  double star(int room) {
+    return star[room];
+  }
+
+  void left(int chain, double celsius) {
+    left[chain] = celsius;
+  }
+
+  void right(int chain, double celsius) {
+    right[chain] = celsius;
+  }
+
+  void star(int room, double celsius) {
+    star[room] = celsius;
+  }
+}

@@ -1,0 +1,101 @@
+package org.shopclime.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shopclime.air.MoistAir;
+import org.shopclime.envelope.Films;
+import org.shopclime.heat.End;
+import org.shopclime.heat.Network;
+import org.shopclime.shop.Room;
+
+/** Gives the heat paths their end films at known mean temperatures, which makes the network. */
+final class NetworkMaker {
+
+  private final Skeleton skeleton;
+  private final List<RadiantFactors> factors = new ArrayList<>();
+
+  NetworkMaker(Skeleton skeleton) {
+    this.skeleton = skeleton;
+    for (int room = 0; room < skeleton.rooms().size(); room++) {
+      List<String> planes = new ArrayList<>();
+      List<Double> areas = new ArrayList<>();
+      for (Piece piece : skeleton.pieces()) {
+        if (piece.room() == room) {
+          planes.add(piece.inside().plane());
+          areas.add(piece.area());
+        }
+        if (piece.outside() instanceof Piece.OtherRoom other && other.room() == room) {
+          planes.add(other.side().plane());
+          areas.add(piece.area());
+        }
+      }
+      factors.add(new RadiantFactors(planes, areas));
+    }
+  }
+
+  /**
+   * The network; chain i is piece i, boundary i is what drives its outer end.
+   *
+   * @param at mean temperatures
+   * @param pressure air pressure, Pa
+   * @return network
+   */
+  Network make(Linearisation at, double pressure) {
+    Network.Builder builder = Network.builder();
+    for (Room room : skeleton.rooms()) {
+      double density =
+          MoistAir.dryAirDensity(
+              room.setPoint(), MoistAir.humidityRatioFromRelativeHumidity(
+                  room.setPoint(), room.wishedHumidity(), pressure), pressure);
+      builder.room(room.airVolume() * density * MoistAir.humidHeat(0.01));
+    }
+    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
+      builder.boundary();
+    }
+    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
+      Piece piece = skeleton.pieces().get(chain);
+      int count = piece.nodes().count();
+      double[] capacities = new double[count];
+      double[] conductances = new double[count - 1];
+      for (int node = 0; node < count; node++) {
+        capacities[node] = piece.nodes().capacity(node) * piece.area();
+        if (node < count - 1) {
+          conductances[node] = piece.nodes().conductance(node) * piece.area();
+        }
+      }
+      builder.chain(
+          outer(chain, piece, at),
+          capacities,
+          conductances,
+          side(piece.room(), piece.inside(), piece.area(), at.right(chain), at));
+    }
+    return builder.build();
+  }
+
+  private End outer(int chain, Piece piece, Linearisation at) {
+    if (piece.outside() instanceof Piece.Outdoors outdoors) {
+      double film = outdoors.convective() + outerRadiative(outdoors, at.left(chain));
+      return new End.Boundary(chain, film * piece.area());
+    }
+    if (piece.outside() instanceof Piece.Ground ground) {
+      return new End.Boundary(chain, ground.conductance() * piece.area());
+    }
+    if (piece.outside() instanceof Piece.OtherRoom other) {
+      return side(other.room(), other.side(), piece.area(), at.left(chain), at);
+    }
+    return new End.Insulated();
+  }
+
+  /** Radiative film of an outer face, W/(m²·K). */
+  static double outerRadiative(Piece.Outdoors outdoors, double faceCelsius) {
+    return Films.radiative(outdoors.emittance(), faceCelsius);
+  }
+
+  private End side(
+      int room, Piece.RoomSide side, double area, double faceCelsius, Linearisation at) {
+    double black = Films.radiative(1, (faceCelsius + at.star(room)) / 2);
+    double resistance =
+        (1 - side.emittance()) / side.emittance() + 1 / factors.get(room).of(side.plane());
+    return new End.Room(room, side.convective() * area, black / resistance * area);
+  }
+}

@@ -1,0 +1,45 @@
+package org.shopclime.balance;
+
+import java.util.List;
+import org.shopclime.shop.Fan;
+
+/**
+ * What lets outdoor air into a room.
+ *
+ * @param leakage line of the leaks
+ * @param leakageArea effective leakage area at 4 Pa, m²; 0 where air changes are constant
+ * @param constantFlow constant flow, m³/s; 0 where the leakage follows weather
+ * @param fans fans with their lines
+ * @param doors doors with their lines
+ */
+record RoomAir(
+    Component leakage,
+    double leakageArea,
+    double constantFlow,
+    List<FanPlace> fans,
+    List<DoorPlace> doors) {
+
+  /**
+   * A fan with its line.
+   *
+   * @param component line
+   * @param fan the owner's fan
+   */
+  record FanPlace(Component component, Fan fan) {}
+
+  /**
+   * A door that is opened.
+   *
+   * @param component line
+   * @param width m
+   * @param height m
+   * @param secondsPerHour time open in an hour of {@code when}, s
+   * @param when hours in which it is opened
+   */
+  record DoorPlace(
+      Component component,
+      double width,
+      double height,
+      double secondsPerHour,
+      org.shopclime.shop.Schedule when) {}
+}

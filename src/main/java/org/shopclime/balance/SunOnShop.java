@@ -1,0 +1,137 @@
+package org.shopclime.balance;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.shopclime.climate.HotDay;
+import org.shopclime.climate.Station;
+import org.shopclime.sun.BirdClearSky;
+import org.shopclime.sun.ClearSky;
+import org.shopclime.sun.FaceSun;
+import org.shopclime.sun.OverhangShade;
+import org.shopclime.sun.PerezSky;
+import org.shopclime.sun.SunAngles;
+import org.shopclime.sun.SunPosition;
+
+/**
+ * Sun of a clear day on the outer faces: what each square metre takes in and, for glass, lets
+ * through. Taken at the middle of each hour. Overhangs and trees hold back direct sun only.
+ */
+final class SunOnShop {
+
+  /** Ozone, cm: 0.3 is the usual mid-latitude value (Bird and Hulstrom 1981). */
+  private static final double OZONE = 0.3;
+
+  private final double[][] absorbed;
+  private final double[][] beam;
+  private final double[][] diffuse;
+
+  private SunOnShop(int chains) {
+    absorbed = new double[chains][24];
+    beam = new double[chains][24];
+    diffuse = new double[chains][24];
+  }
+
+  /** No sun. */
+  static SunOnShop none(int chains) {
+    return new SunOnShop(chains);
+  }
+
+  /** Sun of a clear day. */
+  static SunOnShop clear(List<Piece> pieces, HotDay day, double groundReflectance) {
+    SunOnShop shop = new SunOnShop(pieces.size());
+    shop.shine(pieces, day, day.station(), groundReflectance);
+    return shop;
+  }
+
+  private void shine(
+      List<Piece> pieces, HotDay day, Station station, double groundReflectance) {
+    int dayOfYear = day.date().getDayOfYear();
+    for (int hour = 1; hour <= 24; hour++) {
+      SunAngles sun =
+          SunPosition.atStandardTime(
+              day.date().getYear(),
+              dayOfYear,
+              hour - 0.5,
+              station.timeZoneHours(),
+              station.latitudeDeg(),
+              station.longitudeDeg(),
+              station.elevationM());
+      if (sun.isUp()) {
+        ClearSky sky =
+            BirdClearSky.at(
+                sun.altitudeDeg(),
+                dayOfYear,
+                day.pressure(),
+                OZONE,
+                day.waterCm(),
+                day.aerosol(),
+                groundReflectance);
+        Map<String, FaceSun> faces = new HashMap<>();
+        for (int chain = 0; chain < pieces.size(); chain++) {
+          if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
+            FaceSun face =
+                faces.computeIfAbsent(
+                    outdoors.tilt() + " " + outdoors.azimuth(),
+                    key ->
+                        PerezSky.on(
+                            outdoors.tilt(),
+                            outdoors.azimuth(),
+                            sun,
+                            sky.directNormal(),
+                            sky.diffuseHorizontal(),
+                            dayOfYear,
+                            groundReflectance));
+            put(chain, hour - 1, pieces.get(chain), outdoors, sun, face);
+          }
+        }
+      }
+    }
+  }
+
+  private void put(
+      int chain, int hour, Piece piece, Piece.Outdoors outdoors, SunAngles sun, FaceSun face) {
+    Piece.Shade shade = outdoors.shade();
+    double lit = shade.letThrough();
+    if (shade.depth() > 0 && outdoors.tilt() > 80 && outdoors.tilt() < 100) {
+      lit *=
+          OverhangShade.sunlitFraction(
+              sun,
+              outdoors.azimuth(),
+              shade.width(),
+              shade.height(),
+              shade.depth(),
+              shade.gap());
+    }
+    double direct = face.beam() * lit;
+    double scattered = face.sky() + face.ground();
+    if (piece.pane().isPresent()) {
+      Piece.Pane pane = piece.pane().get();
+      absorbed[chain][hour] =
+          pane.letThrough()
+              * (direct * pane.optics().absorptance(face.incidenceDeg())
+                  + scattered * pane.optics().diffuseAbsorptance());
+      beam[chain][hour] =
+          pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
+      diffuse[chain][hour] =
+          pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
+    } else {
+      absorbed[chain][hour] = outdoors.absorptance() * (direct + scattered);
+    }
+  }
+
+  /** Sun taken in by an outer face or by glass, W/m², by chain and hour (0 = hour ending 1). */
+  double absorbed(int chain, int hour) {
+    return absorbed[chain][hour];
+  }
+
+  /** Direct sun let through by glass, W/m². */
+  double beam(int chain, int hour) {
+    return beam[chain][hour];
+  }
+
+  /** Scattered sun let through by glass, W/m². */
+  double diffuse(int chain, int hour) {
+    return diffuse[chain][hour];
+  }
+}

@@ -1,0 +1,104 @@
+package org.shopclime.load;
+
+import org.shopclime.air.MoistAir;
+import org.shopclime.balance.Component;
+import org.shopclime.balance.DayKind;
+import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.Profile;
+import org.shopclime.balance.ShopModel;
+
+/**
+ * Heat and water that air streams and gains bring into a held room.
+ *
+ * <p>A stream brings sensible heat m (h(To, Wr) - h(Ti, Wr)) and latent heat m (h(To, Wo) - h(To,
+ * Wr)), where Wr is the humidity ratio of the room at set point and wished humidity; signed.
+ */
+final class AirLoads {
+
+  private final ShopModel model;
+  private final int room;
+  private final double[][] flow;
+
+  AirLoads(ShopModel model, int room) {
+    this.model = model;
+    this.room = room;
+    int slotsPerHour = DaySlots.COUNT / 24;
+    flow = new double[25][];
+    for (int hour = 1; hour <= 24; hour++) {
+      flow[hour] = new double[model.components().size()];
+      model
+          .streams()
+          .split(
+              room,
+              model.setPoint(room),
+              DayKind.WORKING,
+              (hour - 1) * slotsPerHour,
+              slotsPerHour,
+              flow[hour]);
+    }
+  }
+
+  Profile sensible(int component) {
+    return Profile.of(hour -> flow[hour][component] * sensiblePerFlow(hour));
+  }
+
+  Profile latent(int component) {
+    return Profile.of(
+        hour -> flow[hour][component] * latentPerFlow(hour) + latentGain(component, hour));
+  }
+
+  /** Sensible heat of all outdoor air together, from the total flow. */
+  double sensibleTotal(int hour) {
+    return totalFlow(hour) * sensiblePerFlow(hour);
+  }
+
+  /** Latent load of the room from its total air flow and all its gains. */
+  Profile latentTotal() {
+    return Profile.of(
+        hour -> {
+          double gains = 0;
+          for (Component component : model.components()) {
+            if (component.room() == room) {
+              gains += latentGain(component.index(), hour);
+            }
+          }
+          return totalFlow(hour) * latentPerFlow(hour) + gains;
+        });
+  }
+
+  private double totalFlow(int hour) {
+    int slotsPerHour = DaySlots.COUNT / 24;
+    return model
+        .streams()
+        .total(
+            room,
+            model.setPoint(room),
+            DayKind.WORKING,
+            (hour - 1) * slotsPerHour,
+            slotsPerHour);
+  }
+
+  private double sensiblePerFlow(int hour) {
+    double reference = model.wishedHumidityRatio(room);
+    return MoistAir.enthalpy(model.outdoor(hour), reference)
+        - MoistAir.enthalpy(model.setPoint(room), reference);
+  }
+
+  private double latentPerFlow(int hour) {
+    double outdoor = model.outdoor(hour);
+    return MoistAir.enthalpy(outdoor, model.outdoorHumidityRatio(hour))
+        - MoistAir.enthalpy(outdoor, model.wishedHumidityRatio(room));
+  }
+
+  private double latentGain(int component, int hour) {
+    if (model.components().get(component).room() != room) {
+      return 0;
+    }
+    int slotsPerHour = DaySlots.COUNT / 24;
+    double sum = 0;
+    for (int slot = (hour - 1) * slotsPerHour; slot < hour * slotsPerHour; slot++) {
+      sum += model.latentGain(component, DayKind.WORKING, slot);
+    }
+    return sum / slotsPerHour;
+  }
+}

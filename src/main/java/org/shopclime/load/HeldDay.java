@@ -1,0 +1,195 @@
+package org.shopclime.load;
+
+import org.shopclime.air.MoistAir;
+import org.shopclime.balance.DayDrivers;
+import org.shopclime.balance.DayKind;
+import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.March;
+
+/**
+ * Runs the day that repeats, cooled rooms held, floating rooms with frozen air flows, and keeps
+ * what the plant of each cooled room must do.
+ *
+ * <p>Each run begins with the steady state under the means of its drivers and then repeats the day
+ * the same number of times, so that runs of single lines add up to the run of all of them to
+ * rounding, converged or not.
+ */
+final class HeldDay {
+
+  /** Steps in a day: a quarter of an hour each. */
+  static final int STEPS = 96;
+
+  /** Five-minute slots in a step. */
+  static final int SLOTS = DaySlots.COUNT / STEPS;
+
+  private static final int STEPS_PER_HOUR = STEPS / 24;
+  private static final int MOST_DAYS = 80;
+  private static final double CONVERGED = 1e-6;
+
+  private final ShopModel model;
+  private final March march;
+  private final Drivers drivers;
+
+  /** Heat carried by each kelvin of outdoor air entering a floating room, W/K, by room and step. */
+  private final double[][] conductance;
+
+  private int days;
+
+  HeldDay(ShopModel model) {
+    this.model = model;
+    this.march = new March(model.network(), DaySlots.SECONDS * SLOTS);
+    this.drivers = new Drivers(model.network());
+    this.conductance = new double[model.rooms()][STEPS];
+    freeze();
+  }
+
+  /** One run: which drivers count, from what temperature they are told, who is held where. */
+  interface Setting {
+    /** Drivers of the lines that count. */
+    DayDrivers drivers();
+
+    /** Temperature at which a cooled room is held, told from the reference, K. */
+    double held(int room);
+
+    /** Temperature of outdoor air entering a floating room, told from the reference, K. */
+    double outdoor(int room, int hour);
+  }
+
+  /** What a run gives: plant heat of cooled rooms, W, and air of all, K, by room and step. */
+  record Result(double[][] plant, double[][] air) {}
+
+  /** Finds the air flows of floating rooms in one full run, and how many days it takes to repeat. */
+  private void freeze() {
+    Setting all = everything();
+    DayDrivers day = all.drivers();
+    double[] guess = new double[model.rooms()];
+    for (int room = 0; room < guess.length; room++) {
+      guess[room] = model.meanOutdoor();
+    }
+    for (int room = 0; room < guess.length; room++) {
+      for (int step = 0; step < STEPS; step++) {
+        conductance[room][step] = flow(room, guess[room], step);
+      }
+    }
+    startSteady(all, day);
+    double[] before = march.state();
+    for (days = 1; days <= MOST_DAYS; days++) {
+      for (int step = 0; step < STEPS; step++) {
+        for (int room = 0; room < guess.length; room++) {
+          if (!model.isCooled(room)) {
+            conductance[room][step] = flow(room, march.air(room), step);
+          }
+        }
+        step(all, day, step);
+      }
+      double[] after = march.state();
+      if (largestChange(before, after) < CONVERGED) {
+        return;
+      }
+      before = after;
+    }
+    days = MOST_DAYS;
+  }
+
+  private double flow(int room, double celsius, int step) {
+    int hour = step / STEPS_PER_HOUR + 1;
+    return model.isCooled(room)
+        ? 0
+        : model.streams().total(room, celsius, DayKind.WORKING, step * SLOTS, SLOTS)
+            * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
+  }
+
+  /** The setting of the run with everything on, in absolute temperatures. */
+  Setting everything() {
+    DayDrivers day = model.drivers(DayKind.WORKING, component -> true, 0);
+    return new Setting() {
+      @Override
+      public DayDrivers drivers() {
+        return day;
+      }
+
+      @Override
+      public double held(int room) {
+        return model.setPoint(room);
+      }
+
+      @Override
+      public double outdoor(int room, int hour) {
+        return model.outdoor(hour);
+      }
+    };
+  }
+
+  /**
+   * Runs a setting.
+   *
+   * @param setting what counts
+   * @return plant heat and air temperatures of the last day
+   */
+  Result run(Setting setting) {
+    DayDrivers day = setting.drivers();
+    startSteady(setting, day);
+    double[][] plant = new double[model.rooms()][STEPS];
+    double[][] air = new double[model.rooms()][STEPS];
+    for (int round = 0; round < days; round++) {
+      for (int step = 0; step < STEPS; step++) {
+        step(setting, day, step);
+        for (int room = 0; room < model.rooms(); room++) {
+          plant[room][step] = march.plant(room);
+          air[room][step] = march.meanAir(room);
+        }
+      }
+    }
+    return new Result(plant, air);
+  }
+
+  private void startSteady(Setting setting, DayDrivers day) {
+    day.fillMeans(drivers);
+    for (int room = 0; room < model.rooms(); room++) {
+      if (model.isCooled(room)) {
+        drivers.hold(room, setting.held(room));
+      } else {
+        double sum = 0;
+        double heat = 0;
+        for (int step = 0; step < STEPS; step++) {
+          sum += conductance[room][step];
+          heat += conductance[room][step] * setting.outdoor(room, step / STEPS_PER_HOUR + 1);
+        }
+        drivers.inflow(room, sum / STEPS, sum > 0 ? heat / sum : 0);
+      }
+    }
+    march.startSteady(drivers);
+  }
+
+  private void step(Setting setting, DayDrivers day, int step) {
+    day.fill(drivers, step * SLOTS, SLOTS);
+    int hour = step / STEPS_PER_HOUR + 1;
+    for (int room = 0; room < model.rooms(); room++) {
+      if (model.isCooled(room)) {
+        drivers.hold(room, setting.held(room));
+      } else {
+        drivers.inflow(room, conductance[room][step], setting.outdoor(room, hour));
+      }
+    }
+    march.step(drivers);
+  }
+
+  private static double largestChange(double[] before, double[] after) {
+    double largest = 0;
+    for (int i = 0; i < before.length; i++) {
+      largest = Math.max(largest, Math.abs(after[i] - before[i]));
+    }
+    return largest;
+  }
+
+  /** Mean of the steps of an hour. */
+  static double hourly(double[] steps, int hour) {
+    double sum = 0;
+    for (int step = (hour - 1) * STEPS_PER_HOUR; step < hour * STEPS_PER_HOUR; step++) {
+      sum += steps[step];
+    }
+    return sum / STEPS_PER_HOUR;
+  }
+}

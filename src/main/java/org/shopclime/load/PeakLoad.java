@@ -1,0 +1,153 @@
+package org.shopclime.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.shopclime.balance.Component;
+import org.shopclime.balance.ComponentKind;
+import org.shopclime.balance.DayDrivers;
+import org.shopclime.balance.DayKind;
+import org.shopclime.balance.Profile;
+import org.shopclime.balance.ShopModel;
+
+/**
+ * Loads of cooled rooms by component, by superposition, against one separate run of everything.
+ *
+ * <p>Every driver belongs to one line; temperatures of a room's lines are told from its set point,
+ * so that a line whose drivers are off brings nothing. Air that enters a held room is a heat flow
+ * outside the network and is added to its line directly.
+ */
+public final class PeakLoad {
+
+  private final ShopModel model;
+  private final HeldDay day;
+  private final HeldDay.Result everything;
+  private final List<Profile> air = new ArrayList<>();
+
+  private PeakLoad(ShopModel model) {
+    this.model = model;
+    this.day = new HeldDay(model);
+    this.everything = day.run(day.everything());
+    for (int room = 0; room < model.rooms(); room++) {
+      double[] steps = everything.air()[room];
+      air.add(Profile.of(hour -> HeldDay.hourly(steps, hour)));
+    }
+  }
+
+  /**
+   * Loads of a shop on its day.
+   *
+   * @param model the shop on a day, with cooled rooms held
+   * @return loads of all cooled rooms
+   */
+  public static ShopLoad of(ShopModel model) {
+    PeakLoad load = new PeakLoad(model);
+    List<RoomLoad> rooms = new ArrayList<>();
+    for (int room = 0; room < model.rooms(); room++) {
+      if (model.isCooled(room)) {
+        rooms.add(load.room(room));
+      }
+    }
+    return new ShopLoad(rooms, load.air);
+  }
+
+  private RoomLoad room(int room) {
+    int[] lineOf = model.linesOf(room);
+    AirLoads airLoads = new AirLoads(model, room);
+    TreeSet<Integer> ids = new TreeSet<>();
+    for (int line : lineOf) {
+      ids.add(line);
+    }
+    for (int other = 0; other < model.rooms(); other++) {
+      if (other != room && model.isCooled(other)) {
+        ids.add(-1 - other);
+      }
+    }
+    ids.remove(-1 - room);
+    List<Line> lines = new ArrayList<>();
+    for (int id : ordered(ids)) {
+      Line line = line(room, id, lineOf, airLoads);
+      if (line.kind() != ComponentKind.CONTENTS) {
+        lines.add(line);
+      }
+    }
+    double[] plant = everything.plant()[room];
+    Profile sensible =
+        Profile.of(
+            hour -> airLoads.sensibleTotal(hour) - HeldDay.hourly(plant, hour));
+    return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
+  }
+
+  /** Lines in the order of their components, those from other rooms last. */
+  private static List<Integer> ordered(TreeSet<Integer> ids) {
+    List<Integer> ordered = new ArrayList<>(ids.tailSet(0));
+    ordered.addAll(ids.headSet(0));
+    return ordered;
+  }
+
+  private Line line(int room, int id, int[] lineOf, AirLoads airLoads) {
+    double[] plant = day.run(setting(room, id, lineOf)).plant()[room];
+    Profile network = Profile.of(hour -> -HeldDay.hourly(plant, hour));
+    if (id < 0) {
+      int other = -1 - id;
+      return new Line(
+          "from " + model.roomName(other),
+          ComponentKind.FROM_ROOM,
+          0,
+          0,
+          Profile.of(hour -> model.setPoint(other) - model.setPoint(room)),
+          network,
+          Profile.of(hour -> 0));
+    }
+    Component component = model.components().get(id);
+    return new Line(
+        component.name(),
+        component.kind(),
+        component.area(),
+        component.uFactor(),
+        drive(room, component),
+        network.plus(airLoads.sensible(id)),
+        airLoads.latent(id));
+  }
+
+  private Profile drive(int room, Component component) {
+    int behind =
+        component.room() == room ? component.behindRoom() : component.room();
+    return Profile.of(
+        hour -> {
+          double there =
+              behind >= 0
+                  ? air.get(behind).at(hour)
+                  : model.behindTemperature(component.index(), hour);
+          return there - model.setPoint(room);
+        });
+  }
+
+  private HeldDay.Setting setting(int room, int id, int[] lineOf) {
+    double reference = model.setPoint(room);
+    DayDrivers drivers =
+        model.drivers(DayKind.WORKING, component -> lineOf[component] == id, reference);
+    boolean[] airCounts = new boolean[model.rooms()];
+    for (Component component : model.components()) {
+      if (component.kind() == ComponentKind.LEAKAGE) {
+        airCounts[component.room()] = lineOf[component.index()] == id;
+      }
+    }
+    return new HeldDay.Setting() {
+      @Override
+      public DayDrivers drivers() {
+        return drivers;
+      }
+
+      @Override
+      public double held(int other) {
+        return id == -1 - other ? model.setPoint(other) - reference : 0;
+      }
+
+      @Override
+      public double outdoor(int other, int hour) {
+        return airCounts[other] ? model.outdoor(hour) - reference : 0;
+      }
+    };
+  }
+}

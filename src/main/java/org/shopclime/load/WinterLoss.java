@@ -1,0 +1,63 @@
+package org.shopclime.load;
+
+import org.shopclime.air.MoistAir;
+import org.shopclime.balance.ComponentKind;
+import org.shopclime.balance.DayDrivers;
+import org.shopclime.balance.DayKind;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.SteadyState;
+
+/**
+ * Heat a shop loses in steady cold, without sun and without anything that gives off heat: what a
+ * heater must cover.
+ */
+public final class WinterLoss {
+
+  private static final int SLOTS_PER_HOUR = 12;
+
+  private WinterLoss() {}
+
+  /**
+   * Loss of all cooled rooms held at one temperature.
+   *
+   * @param model the shop in winter
+   * @param indoor temperature held, °C
+   * @return W, through faces and by outdoor air (sensible only)
+   */
+  public static double of(ShopModel model, double indoor) {
+    boolean[] face = new boolean[model.components().size()];
+    model
+        .components()
+        .forEach(
+            component ->
+                face[component.index()] =
+                    component.kind().isFace()
+                        || component.kind() == ComponentKind.LEAKAGE);
+    DayDrivers day = model.drivers(DayKind.IDLE, component -> face[component], 0);
+    Drivers drivers = new Drivers(model.network());
+    day.fillMeans(drivers);
+    double outdoor = model.outdoor(1);
+    double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(1));
+    double air = 0;
+    for (int room = 0; room < model.rooms(); room++) {
+      double warm = model.isCooled(room) ? indoor : (indoor + outdoor) / 2;
+      double flow =
+          model.streams().total(room, warm, DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
+      if (model.isCooled(room)) {
+        drivers.hold(room, indoor);
+        air += flow * (indoor - outdoor);
+      } else {
+        drivers.inflow(room, flow, outdoor);
+      }
+    }
+    SteadyState.Solution steady = SteadyState.solve(model.network(), drivers);
+    double loss = air;
+    for (int room = 0; room < model.rooms(); room++) {
+      if (model.isCooled(room)) {
+        loss += steady.plant(room);
+      }
+    }
+    return loss;
+  }
+}

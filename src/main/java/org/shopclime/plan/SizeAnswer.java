@@ -1,0 +1,36 @@
+package org.shopclime.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.Warning;
+
+/**
+ * The whole answer to "is this unit enough, why, and what would change it".
+ *
+ * @param shop the shop asked about
+ * @param core hot day, loads, lived days
+ * @param unit what its own unit does, if it has one
+ * @param recommended smallest standard size that holds, W; empty if none does
+ * @param band over the unknowns
+ * @param changes one change at a time
+ * @param winter heat lost in the cold
+ * @param warnings what the owner should know beside the figures
+ */
+public record SizeAnswer(
+    Shop shop,
+    CoreAnswer core,
+    Optional<UnitAnswer> unit,
+    OptionalDouble recommended,
+    Band band,
+    List<Change> changes,
+    WinterAnswer winter,
+    List<Warning> warnings) {
+
+  /** Copies the lists. */
+  public SizeAnswer {
+    changes = List.copyOf(changes);
+    warnings = List.copyOf(warnings);
+  }
+}

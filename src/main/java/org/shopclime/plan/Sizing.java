@@ -1,0 +1,276 @@
+package org.shopclime.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.DoubleFunction;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.climate.Climates;
+import org.shopclime.climate.HotDay;
+import org.shopclime.climate.StationClimate;
+import org.shopclime.load.PeakLoad;
+import org.shopclime.load.RoomLoad;
+import org.shopclime.load.ShopLoad;
+import org.shopclime.load.WinterLoss;
+import org.shopclime.run.Cooling;
+import org.shopclime.run.HeaterSize;
+import org.shopclime.run.LivedDay;
+import org.shopclime.run.UnitSearch;
+import org.shopclime.shop.Choice;
+import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.EfficiencyLabel;
+import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.SpanPlace;
+import org.shopclime.shop.Unknowns;
+import org.shopclime.shop.Warning;
+
+/** Answers whether a shop's unit is enough, why, and what would change it. */
+public final class Sizing {
+
+  /** Temperature held in winter, °C (65 °F), where the owner says nothing. */
+  public static final double WINTER_INDOOR = (65 - 32) / 1.8;
+
+  /** Efficiency of the units tried where the shop has none: CEER 10.9 BTU/Wh. */
+  private static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
+
+  private static final double TWO_DEGREES = 2 / 1.8;
+  private static final int FLAT_OUT = 3;
+
+  private final Shop shop;
+  private final Climates climates;
+  private final HotDay day;
+
+  /**
+   * A question about a shop.
+   *
+   * @param shop a shop that passed its checks
+   * @param climates climate tables
+   */
+  public Sizing(Shop shop, Climates climates) {
+    this.shop = shop;
+    this.climates = climates;
+    this.day = HotDays.of(shop.place(), climates);
+  }
+
+  /**
+   * The heart of the answer, quickly.
+   *
+   * @return hot day, loads, and the room with and without its unit
+   */
+  public CoreAnswer core() {
+    ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
+    return core(held, new UnitSearch(held, room(shop)));
+  }
+
+  private CoreAnswer core(ShopModel held, UnitSearch search) {
+    int room = room(shop);
+    ShopLoad load = PeakLoad.of(held);
+    Optional<LivedDay> unit =
+        shop.unit().map(owned -> search.day(Optional.of(cooling(owned, owned.capacity(), room))));
+    LivedDay without =
+        LivedDay.of(
+            ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room);
+    return new CoreAnswer(day, room, load, unit, without);
+  }
+
+  /**
+   * The whole answer.
+   *
+   * @param found warnings found when the shop was read or checked
+   * @param progress told how far it is
+   * @return answer
+   * @throws CancellationException if {@code progress} is cancelled
+   */
+  public SizeAnswer answer(List<Warning> found, Progress progress) {
+    progress.at("loads", 0);
+    ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
+    UnitSearch search = new UnitSearch(held, room(shop));
+    CoreAnswer core = core(held, search);
+    stop(progress, "sizes", 0.1);
+    OptionalDouble recommended = search.smallestThatHolds(units(shop));
+    Optional<UnitAnswer> unit =
+        core.unit().map(lived -> unit(lived, search, shop.unit().orElseThrow()));
+    stop(progress, "what would change it", 0.25);
+    List<Change> changes = changes(progress);
+    stop(progress, "what is not known", 0.6);
+    Band band = band(core.indoorPeak(), progress);
+    stop(progress, "winter", 0.98);
+    WinterAnswer winter = winter();
+    List<Warning> warnings = new ArrayList<>(found);
+    core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
+    progress.at("done", 1);
+    return new SizeAnswer(shop, core, unit, recommended, band, changes, winter, warnings);
+  }
+
+  private static void stop(Progress progress, String part, double done) {
+    if (progress.isCancelled()) {
+      throw new CancellationException("no longer wanted");
+    }
+    progress.at(part, done);
+  }
+
+  private UnitAnswer unit(LivedDay lived, UnitSearch search, CoolingUnit owned) {
+    Cooling cooling = cooling(owned, owned.capacity(), room(shop));
+    OptionalDouble keepsUpTo = search.keepsUpTo(cooling);
+    int hour = lived.peakHour();
+    Optional<String> reason =
+        keepsUpTo.isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                lived.holds()
+                    ? "still holds on a 130 °F day, the hottest tried"
+                    : "does not hold even on a 60 °F day, the coolest tried");
+    return new UnitAnswer(
+        owned.capacity(),
+        lived.trace().canGive().at(hour),
+        lived.trace().canGiveLatent().at(hour),
+        lived,
+        keepsUpTo,
+        reason,
+        verdict(lived, keepsUpTo));
+  }
+
+  private Verdict verdict(LivedDay lived, OptionalDouble keepsUpTo) {
+    if (lived.neverCatchesUp()) {
+      return Verdict.NEVER_CATCHES_UP;
+    }
+    if (!lived.holds()) {
+      return Verdict.DRIFTS;
+    }
+    boolean tight =
+        lived.flatOutHours() >= FLAT_OUT
+            || (keepsUpTo.isPresent() && keepsUpTo.getAsDouble() < day.peak() + TWO_DEGREES);
+    return tight ? Verdict.JUST_HOLDS : Verdict.HOLDS;
+  }
+
+  private List<Change> changes(Progress progress) {
+    List<Map.Entry<String, Shop>> changed = List.copyOf(Changes.of(shop).entrySet());
+    AtomicInteger done = new AtomicInteger();
+    return changed.parallelStream()
+        .map(
+            entry -> {
+              stop(
+                  progress,
+                  "what would change it",
+                  0.25 + 0.35 * done.getAndIncrement() / changed.size());
+              return change(entry.getKey(), entry.getValue());
+            })
+        .toList();
+  }
+
+  private Change change(String name, Shop after) {
+    ShopModel model = ShopModel.cooling(after, day, ShopModel.Holding.HELD);
+    UnitSearch search = new UnitSearch(model, room(after));
+    ShopLoad load = PeakLoad.of(model);
+    int hour = load.peakHour();
+    double sensible = 0;
+    double latent = 0;
+    for (RoomLoad each : load.rooms()) {
+      sensible += each.sensible().at(hour);
+      latent += each.latent().at(hour);
+    }
+    LivedDay lived = lived(after, search);
+    return new Change(
+        name,
+        sensible,
+        latent,
+        lived.peakTemperature(),
+        search.smallestThatHolds(units(after)),
+        after.unit().isPresent() && lived.holds());
+  }
+
+  private static LivedDay lived(Shop shop, UnitSearch search) {
+    return search.day(
+        shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop))));
+  }
+
+  private Band band(double likely, Progress progress) {
+    List<SpanPlace> unknowns = Unknowns.of(shop);
+    if (unknowns.isEmpty()) {
+      return new Band(likely, likely, Optional.empty());
+    }
+    double kind = peak(Unknowns.choose(shop, Choice.KIND));
+    double unkind = peak(Unknowns.choose(shop, Choice.UNKIND));
+    AtomicInteger done = new AtomicInteger();
+    double[] swings =
+        unknowns.parallelStream()
+            .mapToDouble(
+                place -> {
+                  stop(
+                      progress,
+                      "what is not known",
+                      0.6 + 0.38 * done.getAndIncrement() / unknowns.size());
+                  return Math.abs(
+                      peak(Unknowns.chooseOne(shop, place, Choice.UNKIND))
+                          - peak(Unknowns.chooseOne(shop, place, Choice.KIND)));
+                })
+            .toArray();
+    int most = 0;
+    for (int i = 1; i < swings.length; i++) {
+      if (swings[i] > swings[most]) {
+        most = i;
+      }
+    }
+    SpanPlace place = unknowns.get(most);
+    return new Band(
+        Math.min(likely, Math.min(kind, unkind)),
+        Math.max(likely, Math.max(kind, unkind)),
+        Optional.of(place.label() + " (" + place.of() + ")"));
+  }
+
+  private double peak(Shop chosen) {
+    Optional<Cooling> cooling =
+        chosen.unit().map(owned -> cooling(owned, owned.capacity(), room(chosen)));
+    ShopModel.Holding holding =
+        cooling.isPresent() ? ShopModel.Holding.HELD : ShopModel.Holding.FREE;
+    return LivedDay.of(ShopModel.cooling(chosen, day, holding), cooling, room(chosen))
+        .peakTemperature();
+  }
+
+  private WinterAnswer winter() {
+    StationClimate climate = HotDays.climate(shop.place(), climates);
+    double design = climate.winter().dryBulb99();
+    ShopModel model =
+        ShopModel.heating(shop, day, design, climate.winter().wind());
+    double loss = WinterLoss.of(model, WINTER_INDOOR);
+    return new WinterAnswer(design, WINTER_INDOOR, loss, HeaterSize.covering(loss));
+  }
+
+  private static DoubleFunction<Cooling> units(Shop shop) {
+    int room = room(shop);
+    return capacity ->
+        shop.unit()
+            .map(owned -> cooling(owned, capacity, room))
+            .orElseGet(
+                () -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
+  }
+
+  private static Cooling cooling(CoolingUnit owned, double capacity, int room) {
+    return Cooling.window(
+        room,
+        capacity,
+        owned.efficiency(),
+        owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER,
+        owned.airflow().likely());
+  }
+
+  /** The room the unit cools: the one it names, or the first cooled one, or the first. */
+  static int room(Shop shop) {
+    int first = -1;
+    for (int room = 0; room < shop.rooms().size(); room++) {
+      if (shop.unit().isPresent()
+          && shop.rooms().get(room).name().equals(shop.unit().get().room())) {
+        return room;
+      }
+      if (first < 0 && shop.rooms().get(room).use() == RoomUse.COOLED) {
+        first = room;
+      }
+    }
+    return Math.max(first, 0);
+  }
+}
