@@ -1,6 +1,8 @@
 package org.shopclime.balance;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.shopclime.air.MoistAir;
 import org.shopclime.climate.HotDay;
 import org.shopclime.leakage.BasicLeakage;
@@ -25,8 +27,8 @@ public final class AirStreams {
   private final HotDay day;
   private final double[] stack;
   private final double[] wind;
-  private final DaySlots[][][] fans;
-  private final DaySlots[][][] doors;
+  private final Map<DayKind, DaySlots[][]> fans = new EnumMap<>(DayKind.class);
+  private final Map<DayKind, DaySlots[][]> doors = new EnumMap<>(DayKind.class);
 
   AirStreams(Skeleton skeleton, HotDay day, Shelter shelter, Week week) {
     this.skeleton = skeleton;
@@ -34,19 +36,21 @@ public final class AirStreams {
     int rooms = skeleton.rooms().size();
     stack = new double[rooms];
     wind = new double[rooms];
-    fans = new DaySlots[DayKind.values().length][rooms][];
-    doors = new DaySlots[DayKind.values().length][rooms][];
+    for (DayKind kind : DayKind.values()) {
+      fans.put(kind, new DaySlots[rooms][]);
+      doors.put(kind, new DaySlots[rooms][]);
+    }
     for (int room = 0; room < rooms; room++) {
       double height = skeleton.rooms().get(room).height();
       stack[room] = BasicLeakage.stackCoefficientAt(height);
-      wind[room] = BasicLeakage.windCoefficientAt(height, shelter.ordinal() + 1);
+      wind[room] = BasicLeakage.windCoefficientAt(height, shelter.shelterClass());
       RoomAir air = skeleton.air().get(room);
       for (DayKind kind : DayKind.values()) {
-        fans[kind.ordinal()][room] =
+        fans.get(kind)[room] =
             air.fans().stream()
                 .map(place -> week.slots(place.fan().when(), kind))
                 .toArray(DaySlots[]::new);
-        doors[kind.ordinal()][room] =
+        doors.get(kind)[room] =
             air.doors().stream()
                 .map(
                     place ->
@@ -111,7 +115,7 @@ public final class AirStreams {
     List<RoomAir.DoorPlace> places = air.doors();
     for (int i = 0; i < places.size(); i++) {
       RoomAir.DoorPlace place = places.get(i);
-      double open = doors[kind.ordinal()][room][i].mean(slot, slots);
+      double open = doors.get(kind)[room][i].mean(slot, slots);
       double flow = 0;
       if (open > 0) {
         double outside = MoistAir.density(outdoor, day.humidityRatio().at(hour), day.pressure());
@@ -136,7 +140,7 @@ public final class AirStreams {
       int slots,
       double[] byComponent) {
     List<RoomAir.FanPlace> places = skeleton.air().get(room).fans();
-    DaySlots[] running = fans[kind.ordinal()][room];
+    DaySlots[] running = fans.get(kind)[room];
     double out = 0;
     double in = 0;
     double balanced = 0;

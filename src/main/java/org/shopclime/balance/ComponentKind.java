@@ -1,5 +1,7 @@
 package org.shopclime.balance;
 
+import java.util.Locale;
+
 /** What a line of the load stands for. */
 public enum ComponentKind {
   /** Wall to outdoors, ground or nothing. */
@@ -43,7 +45,10 @@ public enum ComponentKind {
    * @return true for walls, roofs, ceilings, floors, doors and windows
    */
   public boolean isFace() {
-    return ordinal() <= WINDOW.ordinal();
+    return switch (this) {
+      case WALL, ROOF, CEILING, FLOOR, DOOR, WINDOW -> true;
+      default -> false;
+    };
   }
 
   /**
@@ -52,6 +57,6 @@ public enum ComponentKind {
    * @return lower-case words
    */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

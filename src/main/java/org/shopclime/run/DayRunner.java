@@ -1,6 +1,8 @@
 package org.shopclime.run;
 
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.shopclime.air.AirState;
@@ -31,7 +33,7 @@ final class DayRunner {
   private final March march;
   private final Drivers drivers;
   private final Moisture moisture;
-  private final DayDrivers[] days;
+  private final Map<DayKind, DayDrivers> days = new EnumMap<>(DayKind.class);
   private final double[] inflow;
   private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
@@ -42,11 +44,9 @@ final class DayRunner {
     march = new March(model.network(), DaySlots.SECONDS);
     drivers = new Drivers(model.network());
     moisture = new Moisture(model);
-    days =
-        new DayDrivers[] {
-          model.drivers(DayKind.WORKING, component -> true, 0),
-          model.drivers(DayKind.IDLE, component -> true, 0)
-        };
+    for (DayKind kind : DayKind.values()) {
+      days.put(kind, model.drivers(kind, component -> true, 0));
+    }
     inflow = new double[model.rooms()];
   }
 
@@ -64,7 +64,7 @@ final class DayRunner {
 
   /** Begins with the steady state under the mean of an idle day. */
   void startSteady() {
-    days[DayKind.IDLE.ordinal()].fillMeans(drivers);
+    days.get(DayKind.IDLE).fillMeans(drivers);
     for (int r = 0; r < model.rooms(); r++) {
       drivers.release(r);
       double flow = 0;
@@ -110,7 +110,7 @@ final class DayRunner {
         fraction = fraction(able);
         drivers.airSource(
             room,
-            days[kind.ordinal()].airGain(room, slot) - fraction * able.sensible());
+            days.get(kind).airGain(room, slot) - fraction * able.sensible());
         limits.addAll(able.limits());
       }
       march.step(drivers);
@@ -129,7 +129,7 @@ final class DayRunner {
   }
 
   private void prepare(DayKind kind, int slot) {
-    days[kind.ordinal()].fill(drivers, slot, 1);
+    days.get(kind).fill(drivers, slot, 1);
     int hour = slot / PER_HOUR + 1;
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
     for (int r = 0; r < model.rooms(); r++) {

@@ -1,7 +1,11 @@
 package org.shopclime.run;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
+import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 
 /**
@@ -17,7 +21,7 @@ final class Moisture {
   private final double[] exchange;
   private final double[] air;
   private final double[] store;
-  private final double[][] gains;
+  private final Map<DayKind, double[]> gains = new EnumMap<>(DayKind.class);
 
   /**
    * A start with the air of every room as outdoors on average.
@@ -43,9 +47,8 @@ final class Moisture {
       air[room] = outdoor;
       store[room] = outdoor;
     }
-    gains = new double[DayKind.values().length][];
     for (DayKind kind : DayKind.values()) {
-      gains[kind.ordinal()] = model.latentGains(kind);
+      gains.put(kind, model.latentGains(kind));
     }
   }
 
@@ -85,11 +88,11 @@ final class Moisture {
       double celsius,
       double inflow,
       double coil) {
-    int hour = slot / 12 + 1;
+    int hour = slot / (DaySlots.COUNT / Profile.HOURS) + 1;
     double held = storeMass[room] / seconds;
     double k = exchange[room];
     double through = k == 0 ? 0 : k / (held + k);
-    double gain = gains[kind.ordinal()][room * 288 + slot];
+    double gain = gains.get(kind)[room * DaySlots.COUNT + slot];
     double next =
         (airMass[room] / seconds * air[room]
                 + inflow * model.outdoorHumidityRatio(hour)
