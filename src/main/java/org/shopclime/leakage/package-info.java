@@ -4,8 +4,14 @@
  * <p><b>Answers:</b> how much air passes?<br>
  * <b>May touch:</b> air, quantity.<br>
  * <b>Units:</b> m³/s, m², Pa, K, m/s.<br>
- * <b>Source:</b> to be told.<br>
- * <b>Limits:</b> to be told.<br>
- * <b>Checked by:</b> to be told.
+ * <b>Source:</b> ASHRAE Handbook - Fundamentals, ventilation and infiltration chapter (leaks, fans,
+ * vents) and residential load chapter (grades of tightness); ASHRAE Handbook - Refrigeration (open
+ * doors).<br>
+ * <b>Limits:</b> one room against outdoors at a time; leaks spread evenly; doors in still air;
+ * leakage area is known to a factor of two unless measured.<br>
+ * <b>Checked by:</b> {@code BasicLeakagePublishedTest}, {@code BlowerDoorPublishedTest}, {@code
+ * TightnessPublishedTest}, {@code DoorExchangePublishedTest}, {@code DoorCrackPublishedTest},
+ * {@code VentStackPublishedTest}, {@code AirFactorsPublishedTest}, {@code
+ * ExhaustDuctPublishedTest}.
  */
 package org.shopclime.leakage;
