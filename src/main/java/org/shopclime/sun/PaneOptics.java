@@ -1,0 +1,106 @@
+package org.shopclime.sun;
+
+/**
+ * Light through equal panes of bare glass at any angle: Fresnel's reflection at each surface for
+ * both polarisations, Bouguer's absorption along the slanted way, and all reflections back and
+ * forth.
+ *
+ * <p>Source: index and absorption of a pane from its two normal figures as in W. A. Furler, Angular
+ * dependence of optical properties of homogeneous glasses, ASHRAE Transactions 97(2), 1991; panes
+ * put together layer by layer (exact).
+ */
+final class PaneOptics {
+
+  /** Steps of the mean over the half sphere; within 1e-4 of the limit. */
+  private static final int STEPS = 90;
+
+  private final Panes panes;
+  private final double index;
+  private final double opticalDepth;
+
+  PaneOptics(Panes panes) {
+    this.panes = panes;
+    double t = panes.transmittance();
+    double r = panes.reflectance();
+    // Reflectance of one surface, so that the pane has both its normal figures.
+    double beta = t * t - r * r + 2 * r + 1;
+    double surface = (beta - Math.sqrt(beta * beta - 4 * (2 - r) * r)) / (2 * (2 - r));
+    double root = Math.sqrt(surface);
+    this.index = (1 + root) / (1 - root);
+    this.opticalDepth = -Math.log((r - surface) / (surface * t));
+    if (!(opticalDepth >= -1e-9)) {
+      throw new IllegalArgumentException(
+          "a pane with transmittance " + t + " and reflectance " + r + " is no bare glass");
+    }
+  }
+
+  Pass at(double incidenceDeg) {
+    if (incidenceDeg >= 90) {
+      return new Pass(0, 0, 0);
+    }
+    double sine = Math.sin(Math.toRadians(incidenceDeg));
+    double inside = Math.sqrt(1 - sine * sine / (index * index));
+    double outside = Math.cos(Math.toRadians(incidenceDeg));
+    double through = Math.exp(-opticalDepth / inside);
+    double across = (outside - index * inside) / (outside + index * inside);
+    double along = (inside - index * outside) / (inside + index * outside);
+    Pass first = pass(across * across, through);
+    Pass second = pass(along * along, through);
+    return first.plus(second).times(0.5);
+  }
+
+  /** Mean over an even half sphere of light. */
+  Pass diffuse() {
+    Pass sum = new Pass(0, 0, 0);
+    for (int i = 0; i < STEPS; i++) {
+      // Equal steps of sine squared carry equal shares of the light.
+      double sine = Math.sqrt((i + 0.5) / STEPS);
+      sum = sum.plus(at(Math.toDegrees(Math.asin(sine))));
+    }
+    return sum.times(1.0 / STEPS);
+  }
+
+  private Pass pass(double surface, double through) {
+    double bounce = surface * through;
+    double t = (1 - surface) * (1 - surface) * through / (1 - bounce * bounce);
+    double r = surface * (1 + through * t);
+    int count = panes.count();
+    double[] behind = new double[count + 1]; // reflectance of pane i and all behind it
+    for (int i = count - 1; i >= 0; i--) {
+      behind[i] = r + t * t * behind[i + 1] / (1 - r * behind[i + 1]);
+    }
+    double arriving = 1;
+    double absorbed = 0;
+    double weighted = 0;
+    for (int i = 0; i < count; i++) {
+      double leaving = arriving * t / (1 - r * behind[i + 1]);
+      double kept = arriving * (1 - behind[i]) - leaving * (1 - behind[i + 1]);
+      absorbed += kept;
+      weighted += kept * panes.depth(i);
+      arriving = leaving;
+    }
+    return new Pass(arriving, absorbed, weighted);
+  }
+
+  /**
+   * What becomes of one unit of light.
+   *
+   * @param transmitted passes all panes
+   * @param absorbed stays in the panes
+   * @param absorbedInside stays in the panes, each pane weighted by its depth: the part that acts
+   *     as if absorbed at the inner surface
+   */
+  record Pass(double transmitted, double absorbed, double absorbedInside) {
+
+    Pass plus(Pass other) {
+      return new Pass(
+          transmitted + other.transmitted,
+          absorbed + other.absorbed,
+          absorbedInside + other.absorbedInside);
+    }
+
+    Pass times(double factor) {
+      return new Pass(transmitted * factor, absorbed * factor, absorbedInside * factor);
+    }
+  }
+}
