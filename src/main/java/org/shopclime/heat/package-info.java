@@ -5,8 +5,12 @@
  * drivers?<br>
  * <b>May touch:</b> the JDK only; no other room of this program.<br>
  * <b>Units:</b> °C or K differences, W, W/K, J/K, s.<br>
- * <b>Source:</b> to be told.<br>
- * <b>Limits:</b> to be told.<br>
- * <b>Checked by:</b> to be told.
+ * <b>Source:</b> steps by Alexander (1977), the L-stable method of two stages; walls eliminated as
+ * tridiagonal systems; rooms by Grassmann, Taksar and Heyman (1985).<br>
+ * <b>Limits:</b> conductances are constant within a step; heat flows in one dimension through a
+ * wall; drivers are means over a step.<br>
+ * <b>Checked by:</b> {@code SteadySlabTest}, {@code LumpedRoomTest}, {@code TwoRoomsTest}, {@code
+ * SineWallTest}, {@code StepWallTest}, {@code MarchConvergenceTest}, {@code
+ * EnergyClosureProperties}, {@code WallPublishedTest}, {@code RoomPublishedTest}.
  */
 package org.shopclime.heat;

@@ -1,0 +1,201 @@
+package org.shopclime.heat;
+
+import java.util.Arrays;
+
+/**
+ * What drives a network during one step: boundary temperatures, sources of heat, air flows, rooms
+ * held at a temperature. All are means over the step. A buffer to be used again and again; every
+ * call replaces what the same call said before for the same place, nothing is added up.
+ *
+ * <p>A new buffer, and one after {@link #clear()}, has all boundaries at 0 °C, no source, no flow
+ * and no room held.
+ */
+public final class Drivers {
+
+  final Network network;
+  final double[] boundary;
+  final double[] endSource;
+  final double[] nodeSource;
+  final double[] airSource;
+  final double[] starSource;
+  final double[] inflow;
+  final double[] inflowTemperature;
+
+  /** Air flow from room j into room i at i * rooms + j, W/K. */
+  final double[] exchange;
+
+  final boolean[] held;
+  final double[] holdTemperature;
+
+  /**
+   * An empty buffer for a network.
+   *
+   * @param network the network it will drive
+   */
+  public Drivers(Network network) {
+    this.network = network;
+    int rooms = network.rooms();
+    boundary = new double[network.boundaries()];
+    endSource = new double[2 * network.chains()];
+    nodeSource = new double[network.capacity.length];
+    airSource = new double[rooms];
+    starSource = new double[rooms];
+    inflow = new double[rooms];
+    inflowTemperature = new double[rooms];
+    exchange = new double[rooms * rooms];
+    held = new boolean[rooms];
+    holdTemperature = new double[rooms];
+  }
+
+  /**
+   * Sets a driven temperature.
+   *
+   * @param index number of the boundary
+   * @param celsius °C, finite
+   * @throws IllegalArgumentException if there is no such boundary or the value is not finite
+   */
+  public void boundary(int index, double celsius) {
+    Check.index("boundary", index, boundary.length);
+    boundary[index] = Check.finite("temperature of a boundary, °C", celsius);
+  }
+
+  /**
+   * Sets the heat put on the left face of a chain: absorbed sun, radiant gains.
+   *
+   * @param chain number of the chain
+   * @param watts W, finite; below 0 for heat taken
+   * @throws IllegalArgumentException if there is no such chain or the value is not finite
+   */
+  public void leftSource(int chain, double watts) {
+    Check.index("chain", chain, network.chains());
+    endSource[2 * chain] = Check.finite("heat on a left face, W", watts);
+  }
+
+  /**
+   * Sets the heat put on the right face of a chain: absorbed sun, radiant gains.
+   *
+   * @param chain number of the chain
+   * @param watts W, finite; below 0 for heat taken
+   * @throws IllegalArgumentException if there is no such chain or the value is not finite
+   */
+  public void rightSource(int chain, double watts) {
+    Check.index("chain", chain, network.chains());
+    endSource[2 * chain + 1] = Check.finite("heat on a right face, W", watts);
+  }
+
+  /**
+   * Sets the heat put on any node of a chain, beside what is put on its faces.
+   *
+   * @param chain number of the chain
+   * @param node number of the node, from 0 at the left face
+   * @param watts W, finite; below 0 for heat taken
+   * @throws IllegalArgumentException if there is no such node or the value is not finite
+   */
+  public void nodeSource(int chain, int node, double watts) {
+    nodeSource[network.node(chain, node) - 2 * network.rooms()] =
+        Check.finite("heat on a node, W", watts);
+  }
+
+  /**
+   * Sets the heat put into the air of a room: convective gains and plant.
+   *
+   * @param room number of the room
+   * @param watts W, finite; below 0 for cooling
+   * @throws IllegalArgumentException if there is no such room or the value is not finite
+   */
+  public void airSource(int room, double watts) {
+    airSource[network.air(room)] = Check.finite("heat into the air of a room, W", watts);
+  }
+
+  /**
+   * Sets the heat put on the star node of a room, which its radiant conductances spread over the
+   * faces. In a room where nothing radiates it goes into the air.
+   *
+   * @param room number of the room
+   * @param watts W, finite
+   * @throws IllegalArgumentException if there is no such room or the value is not finite
+   */
+  public void starSource(int room, double watts) {
+    starSource[network.air(room)] = Check.finite("heat on the star of a room, W", watts);
+  }
+
+  /**
+   * Sets the air that comes into a room from outside the network.
+   *
+   * @param room number of the room
+   * @param wattsPerKelvin mass flow times specific heat, W/K, 0 or more and finite
+   * @param celsius temperature it comes in with, °C, finite
+   * @throws IllegalArgumentException if there is no such room or a value is out of its range
+   */
+  public void inflow(int room, double wattsPerKelvin, double celsius) {
+    int i = network.air(room);
+    Check.notNegative("air flow into a room, W/K", wattsPerKelvin);
+    Check.finite("temperature of air flowing into a room, °C", celsius);
+    inflow[i] = wattsPerKelvin;
+    inflowTemperature[i] = celsius;
+  }
+
+  /**
+   * Sets the air that flows out of one room into another: the latter gains {@code wattsPerKelvin}
+   * (T_from - T_to); the former is not changed by what leaves it.
+   *
+   * @param from number of the room the air comes from
+   * @param to number of the room it enters, another one
+   * @param wattsPerKelvin mass flow times specific heat, W/K, 0 or more and finite
+   * @throws IllegalArgumentException if there is no such room, both are the same, or the value is
+   *     out of its range
+   */
+  public void exchange(int from, int to, double wattsPerKelvin) {
+    network.air(from);
+    network.air(to);
+    if (from == to) {
+      throw new IllegalArgumentException("air flow from room " + from + " into itself");
+    }
+    exchange[to * network.rooms() + from] =
+        Check.notNegative("air flow between rooms, W/K", wattsPerKelvin);
+  }
+
+  /**
+   * Holds the air of a room at a temperature, with whatever plant heat that takes.
+   *
+   * @param room number of the room
+   * @param celsius °C, finite
+   * @throws IllegalArgumentException if there is no such room or the value is not finite
+   */
+  public void hold(int room, double celsius) {
+    holdTemperature[network.air(room)] = Check.finite("temperature to hold, °C", celsius);
+    held[room] = true;
+  }
+
+  /**
+   * Lets the air of a room float.
+   *
+   * @param room number of the room
+   * @throws IllegalArgumentException if there is no such room
+   */
+  public void release(int room) {
+    held[network.air(room)] = false;
+    holdTemperature[room] = 0;
+  }
+
+  /** Back to an empty buffer. */
+  public void clear() {
+    Arrays.fill(boundary, 0);
+    Arrays.fill(endSource, 0);
+    Arrays.fill(nodeSource, 0);
+    Arrays.fill(airSource, 0);
+    Arrays.fill(starSource, 0);
+    Arrays.fill(inflow, 0);
+    Arrays.fill(inflowTemperature, 0);
+    Arrays.fill(exchange, 0);
+    Arrays.fill(held, false);
+    Arrays.fill(holdTemperature, 0);
+  }
+
+  /** Takes over flows and holds of another buffer, with 0 °C for all temperatures of these. */
+  void takeFlows(Drivers other) {
+    System.arraycopy(other.inflow, 0, inflow, 0, inflow.length);
+    System.arraycopy(other.exchange, 0, exchange, 0, exchange.length);
+    System.arraycopy(other.held, 0, held, 0, held.length);
+  }
+}
