@@ -1,0 +1,48 @@
+package org.shopclime.unit;
+
+/**
+ * A single-speed unit that needs to run only part of the time.
+ *
+ * <p>Source: the cycling of AHRI Standard 210/240 and 10 CFR 430 subpart B appendix M: part-load
+ * factor 1 - C_D (1 - load factor), with the default C_D of 0.25. From memory. It moves power only:
+ * what a stopped coil gives back as moisture is left out.
+ */
+public final class PartLoad {
+
+  /** Default cyclic degradation coefficient, 1. */
+  public static final double DEGRADATION = 0.25;
+
+  private PartLoad() {}
+
+  /**
+   * Load as a part of what the unit can deliver.
+   *
+   * @param load heat to remove, W, 0 or more
+   * @param capacity what the unit delivers running flat out, W, above 0
+   * @return 0 to 1; 1 where the load is the larger: it runs flat out, and the rest stays unmet
+   * @throws IllegalArgumentException if an argument is outside its range or NaN
+   */
+  public static double loadFraction(double load, double capacity) {
+    if (!(load >= 0 && load < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("load " + load + " W is not 0 or more");
+    }
+    if (!(capacity > 0 && capacity < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("capacity " + capacity + " W is not above 0");
+    }
+    return Math.min(1, load / capacity);
+  }
+
+  /**
+   * Mean power over the hour as a part of the power of running flat out.
+   *
+   * @param loadFraction load as a part of capacity, 0 to 1
+   * @return 0 to 1; the load fraction over the part-load factor
+   * @throws IllegalArgumentException if outside 0 to 1 or NaN
+   */
+  public static double powerFraction(double loadFraction) {
+    if (!(loadFraction >= 0 && loadFraction <= 1)) {
+      throw new IllegalArgumentException("load fraction " + loadFraction + " is not within 0 to 1");
+    }
+    return loadFraction / (1 - DEGRADATION * (1 - loadFraction));
+  }
+}
