@@ -55,11 +55,12 @@ final class Bounds {
    * @return such as "at most 8 ft"
    */
   static String usual(Say say, UnitSystem units) {
-    String low = Quantities.show(say.kind(), say.usualMin(), units);
-    String high = Quantities.show(say.kind(), say.usualMax(), units);
     if (Double.isInfinite(say.usualMin())) {
-      return "at most " + high;
+      return "at most " + Quantities.show(say.kind(), say.usualMax(), units);
     }
-    return Double.isInfinite(say.usualMax()) ? "at least " + low : low + " to " + high;
+    String low = Quantities.show(say.kind(), say.usualMin(), units);
+    return Double.isInfinite(say.usualMax())
+        ? "at least " + low
+        : low + " to " + Quantities.show(say.kind(), say.usualMax(), units);
   }
 }

@@ -21,9 +21,10 @@ final class BriefText {
    * What the text may be.
    *
    * @param type record or sealed interface
+   * @param text what stands there; empty if that is no text
    * @return example for complaints, or nothing if the type has no brief form
    */
-  static Optional<String> takes(Class<?> type) {
+  static Optional<String> takes(Class<?> type, String text) {
     if (type == BuildLayer.class) {
       return Optional.of("a material, or one with its thickness such as \"gypsum board 1/2 in\"");
     }
@@ -31,7 +32,7 @@ final class BriefText {
       return Optional.of("a foam board with its thickness such as \"XPS foam 1 in\"");
     }
     if (type == Glass.class) {
-      return Optional.of("a glass of the tables, nearest first: " + quoted(Tables.glasses()));
+      return Optional.of("a glass of the tables; nearest: " + quoted(Tables.nearestGlasses(text)));
     }
     if (type == Leakage.class) {
       return Optional.of("one of " + quoted(Words.all(Leakage.Grade.class)));
@@ -49,7 +50,7 @@ final class BriefText {
   static Optional<ObjectNode> read(Class<?> type, String text) {
     ObjectNode object = JsonNodeFactory.instance.objectNode();
     if (type == BuildLayer.class || type == Board.class) {
-      int space = beforeThickness(text);
+      int space = beforeThickness(type, text);
       object.put("material", space < 0 ? text.strip() : text.substring(0, space).strip());
       if (space >= 0) {
         object.put("thickness", text.substring(space).strip());
@@ -86,10 +87,12 @@ final class BriefText {
               || layer.density().isPresent()
               || layer.specificHeat().isPresent()
               || layer.resistance().isPresent();
-      return byHand ? Optional.empty() : brief(layer.material(), layer.thickness(), units);
+      return byHand
+          ? Optional.empty()
+          : brief(BuildLayer.class, layer.material(), layer.thickness(), units);
     }
     if (value instanceof Board board) {
-      return brief(board.material(), Optional.of(board.thickness()), units);
+      return brief(Board.class, board.material(), Optional.of(board.thickness()), units);
     }
     if (value instanceof Glass glass) {
       return Tables.glass(glass.name()).filter(glass::equals).map(Glass::name);
@@ -101,10 +104,10 @@ final class BriefText {
   }
 
   private static Optional<String> brief(
-      String material, Optional<Double> thickness, UnitSystem units) {
+      Class<?> type, String material, Optional<Double> thickness, UnitSystem units) {
     String text =
         material + thickness.map(metres -> " " + exact(Kind.LENGTH, metres, units)).orElse("");
-    int space = beforeThickness(text);
+    int space = beforeThickness(type, text);
     boolean same =
         material.equals(material.strip())
             && !material.isEmpty()
@@ -112,8 +115,14 @@ final class BriefText {
     return same ? Optional.of(text) : Optional.empty();
   }
 
-  /** Where the first space stands behind which there is nothing but a length; -1: nowhere. */
-  private static int beforeThickness(String text) {
+  /**
+   * Where the first space stands behind which there is nothing but a length; -1: nowhere, or the
+   * length is part of a layer's name, as in "concrete block hollow 12 in".
+   */
+  private static int beforeThickness(Class<?> type, String text) {
+    if (type == BuildLayer.class && Tables.hasMaterial(text)) {
+      return -1;
+    }
     for (int i = 1; i < text.length(); i++) {
       if (Character.isWhitespace(text.charAt(i))
           && !text.substring(0, i).isBlank()

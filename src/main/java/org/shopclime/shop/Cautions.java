@@ -130,7 +130,7 @@ final class Cautions {
     }
     boolean bare = false;
     for (BuildLayer layer : layers) {
-      String name = layer.material().toLowerCase(Locale.ROOT);
+      String name = Tables.material(layer.material()).toLowerCase(Locale.ROOT);
       boolean barrier = name.contains("gypsum") && layer.thickness().orElse(BARRIER) >= BARRIER;
       bare = name.contains("foam") || (bare && !barrier);
     }

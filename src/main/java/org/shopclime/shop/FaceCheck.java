@@ -158,8 +158,8 @@ final class FaceCheck {
     for (int i = 0; i < face.doors().size(); i++) {
       Door door = face.doors().get(i);
       String at = path + ".doors[" + i + "]";
-      if (!Tables.leaves().contains(door.leaf())) {
-        String known = BriefText.quoted(Nearest.to(door.leaf(), Tables.leaves(), 6));
+      if (!Tables.hasLeaf(door.leaf())) {
+        String known = BriefText.quoted(Tables.nearestLeaves(door.leaf()));
         String takes = "a bare door of the tables; nearest: " + known;
         problems.add(new Problem(at + ".leaf", "\"" + door.leaf() + "\"", takes));
       }

@@ -6,6 +6,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One component of a shop record with what {@link Say} says of it.
@@ -16,6 +17,25 @@ import java.util.List;
  */
 record Field(String name, Type type, Say say) {
 
+  /** Kept, since the walk through a shop asks for the same few records thousands of times. */
+  private static final ClassValue<List<Field>> FIELDS =
+      new ClassValue<>() {
+        @Override
+        protected List<Field> computeValue(Class<?> record) {
+          return look(record);
+        }
+      };
+
+  private static final ClassValue<List<Optional<Object>>> ABSENT =
+      new ClassValue<>() {
+        @Override
+        protected List<Optional<Object>> computeValue(Class<?> record) {
+          return FIELDS.get(record).stream()
+              .map(f -> f.hasDefault() ? Optional.of(ShopReader.absent(f)) : Optional.empty())
+              .toList();
+        }
+      };
+
   /**
    * Fields of a record, in order.
    *
@@ -23,6 +43,20 @@ record Field(String name, Type type, Say say) {
    * @return one for each component
    */
   static List<Field> of(Class<?> record) {
+    return FIELDS.get(record);
+  }
+
+  /**
+   * What absent fields of a record mean.
+   *
+   * @param record a shop record
+   * @return one for each component; nothing where it is required
+   */
+  static List<Optional<Object>> absent(Class<?> record) {
+    return ABSENT.get(record);
+  }
+
+  private static List<Field> look(Class<?> record) {
     List<Field> fields = new ArrayList<>();
     for (RecordComponent component : record.getRecordComponents()) {
       Say say = component.getAnnotation(Say.class);
@@ -31,7 +65,7 @@ record Field(String name, Type type, Say say) {
       }
       fields.add(new Field(component.getName(), component.getGenericType(), say));
     }
-    return fields;
+    return List.copyOf(fields);
   }
 
   /**

@@ -1,7 +1,13 @@
 package org.shopclime.shop;
 
+import static org.shopclime.shop.Member.TWO_BY_EIGHT;
+import static org.shopclime.shop.Member.TWO_BY_FOUR;
+import static org.shopclime.shop.Member.TWO_BY_SIX;
+import static org.shopclime.shop.Member.TWO_BY_TEN;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.shopclime.quantity.Units;
@@ -44,7 +50,7 @@ public final class ShopEdit {
    * @return the changed shop
    */
   public static Shop wallsFilled(Shop shop) {
-    return walls(shop, new double[] {13, 19, 25, 30});
+    return walls(shop, Map.of(TWO_BY_FOUR, 13, TWO_BY_SIX, 19, TWO_BY_EIGHT, 25, TWO_BY_TEN, 30));
   }
 
   /**
@@ -55,16 +61,16 @@ public final class ShopEdit {
    * @return the changed shop
    */
   public static Shop wallsFilledDensely(Shop shop) {
-    return walls(shop, new double[] {15, 21, 30, 38});
+    return walls(shop, Map.of(TWO_BY_FOUR, 15, TWO_BY_SIX, 21, TWO_BY_EIGHT, 30, TWO_BY_TEN, 38));
   }
 
-  private static Shop walls(Shop shop, double[] rValues) {
+  private static Shop walls(Shop shop, Map<Member, Integer> rValues) {
     return cooledFaces(
         shop,
         face -> {
           boolean outdoorWall = face.part() == Part.WALL && face.behind().equals("outdoors");
           if (outdoorWall && face.build() instanceof Build.Framed framed) {
-            double batt = Units.rValueSi(rValues[framed.member().ordinal()]);
+            double batt = Units.rValueSi(rValues.get(framed.member()));
             return face.withBuild(framed.withCavity(Math.max(framed.cavity(), batt)));
           }
           return face;
@@ -185,8 +191,7 @@ public final class ShopEdit {
   }
 
   private static Shop cooledFaces(Shop shop, UnaryOperator<Face> change) {
-    return cooledRooms(
-        shop, room -> room.withFaces(room.faces().stream().map(change::apply).toList()));
+    return cooledRooms(shop, room -> room.withFaces(room.faces().stream().map(change).toList()));
   }
 
   private static Shop cooledRooms(Shop shop, UnaryOperator<Room> change) {

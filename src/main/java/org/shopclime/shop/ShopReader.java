@@ -195,7 +195,7 @@ final class ShopReader {
 
   private Object object(String path, JsonNode node, Class<?> type) {
     JsonNode full = node;
-    Optional<String> brief = BriefText.takes(type);
+    Optional<String> brief = BriefText.takes(type, text(node));
     if (node.isTextual() && brief.isPresent()) {
       full = BriefText.read(type, node.asText()).map(JsonNode.class::cast).orElse(node);
     }
@@ -230,12 +230,13 @@ final class ShopReader {
       known.add(ShopFile.VERSION_FIELD);
     }
     refuseOthers(path, node, known);
-    for (Field field : fields) {
+    for (int i = 0; i < fields.size(); i++) {
+      Field field = fields.get(i);
       String at = path.isEmpty() ? field.name() : path + "." + field.name();
       if (node.has(field.name())) {
         values.add(value(at, node.get(field.name()), field.type(), field.say()));
       } else if (field.hasDefault()) {
-        values.add(absent(field));
+        values.add(Field.absent(type).get(i).orElseThrow());
       } else {
         problems.add(new Problem(at, "nothing", takes(field)));
         values.add(standIn(field.type()));

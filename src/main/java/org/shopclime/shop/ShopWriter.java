@@ -35,10 +35,11 @@ final class ShopWriter {
   void add(Record record, ObjectNode object) {
     List<Field> fields = Field.of(record.getClass());
     List<Object> values = Field.values(record);
+    List<Optional<Object>> absents = Field.absent(record.getClass());
     for (int i = 0; i < values.size(); i++) {
       Field field = fields.get(i);
       Object value = values.get(i);
-      boolean absent = field.hasDefault() && value.equals(ShopReader.absent(field));
+      boolean absent = absents.get(i).map(value::equals).orElse(false);
       if (!absent) {
         object.set(field.name(), node(value, field.say()));
       }

@@ -8,7 +8,9 @@ import java.util.function.Function;
 /** What an owner does not know about a shop, listed and decided. */
 public final class Unknowns {
 
+  /** An unknown tightness is likely leaky, good to very leaky: numbers 3, 1 and 4 of the grades. */
   private static final Leakage.Grade KIND = Leakage.Grade.GOOD;
+
   private static final Leakage.Grade LIKELY = Leakage.Grade.LEAKY;
   private static final Leakage.Grade UNKIND = Leakage.Grade.VERY_LEAKY;
 
@@ -72,7 +74,7 @@ public final class Unknowns {
             return choices.apply(place).map(choice -> end(place, choice)).orElse(span);
           }
           if (value == Leakage.Grade.UNKNOWN) {
-            Span grades = new Span(KIND.ordinal(), LIKELY.ordinal(), UNKIND.ordinal());
+            Span grades = new Span(1, 3, 4);
             SpanPlace place = new SpanPlace(path, say.label(), owner(shop, path), grades, true);
             return choices.apply(place).map(Unknowns::grade).orElse(Leakage.Grade.UNKNOWN);
           }

@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.Reading;
+import org.shopclime.quantity.UnitSystem;
 
 /** Shops of random content within the bounds of each field; nothing in them need fit together. */
 final class RandomShops {
@@ -71,9 +75,13 @@ final class RandomShops {
       return make(kinds[random.nextInt(kinds.length)], say, depth);
     }
     List<Object> values = new ArrayList<>();
-    for (Field field : Field.of(raw)) {
+    for (int i = 0; i < Field.of(raw).size(); i++) {
+      Field field = Field.of(raw).get(i);
       boolean usual = field.hasDefault() && random.nextInt(3) == 0;
-      values.add(usual ? ShopReader.absent(field) : make(field.type(), field.say(), depth + 1));
+      values.add(
+          usual
+              ? Field.absent(raw).get(i).orElseThrow()
+              : make(field.type(), field.say(), depth + 1));
     }
     return Field.create(raw, values);
   }
@@ -81,12 +89,19 @@ final class RandomShops {
   private double number(Say say) {
     double high = Math.min(say.max(), 1e6);
     double any = say.min() + random.nextDouble() * (high - say.min());
-    return switch (random.nextInt(4)) {
+    return switch (random.nextInt(40)) {
       case 0 -> say.min();
       case 1 -> high;
-      case 2 -> Math.max(say.min(), Math.min(high, Math.rint(any * 100) / 100));
-      default -> any;
+      case 2 -> any;
+      default -> Math.max(say.min(), Math.min(high, typed(say.kind(), any)));
     };
+  }
+
+  /** A number as a person types it, near the one given. */
+  private double typed(Kind kind, double near) {
+    UnitSystem units = random.nextBoolean() ? UnitSystem.SI : UnitSystem.INCH_POUND;
+    String text = Quantities.show(kind, near, units);
+    return Quantities.read(kind, text) instanceof Reading.Good good ? good.si() + 0.0 : near;
   }
 
   private Span span(Say say) {
