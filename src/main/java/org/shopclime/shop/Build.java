@@ -63,6 +63,26 @@ public sealed interface Build permits Build.Layers, Build.Framed, Build.Slab {
       cladding = List.copyOf(cladding);
       lining = List.copyOf(lining);
     }
+
+    /**
+     * The same with another fill between the framing.
+     *
+     * @param cavity resistance of the batt or fill, m²·K/W
+     * @return the changed record
+     */
+    public Framed withCavity(double cavity) {
+      return new Framed(member, spacing, cladding, cavity, gaps, continuous, lining);
+    }
+
+    /**
+     * The same with another unbroken insulation.
+     *
+     * @param continuous resistance of the unbroken insulation, m²·K/W
+     * @return the changed record
+     */
+    public Framed withContinuous(double continuous) {
+      return new Framed(member, spacing, cladding, cavity, gaps, continuous, lining);
+    }
   }
 
   /**

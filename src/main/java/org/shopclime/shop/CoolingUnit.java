@@ -45,4 +45,35 @@ public record CoolingUnit(
             otherwise = "100 %",
             unknown = {"60 %", "85 %", "100 %"},
             lowIsKind = false)
-        Span airflow) {}
+        Span airflow) {
+
+  /**
+   * The same with another room.
+   *
+   * @param room name of the room it cools
+   * @return the changed record
+   */
+  public CoolingUnit withRoom(String room) {
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+  }
+
+  /**
+   * The same with another capacity.
+   *
+   * @param capacity rated total capacity, W
+   * @return the changed record
+   */
+  public CoolingUnit withCapacity(double capacity) {
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+  }
+
+  /**
+   * The same with another supply.
+   *
+   * @param volts supply, V
+   * @return the changed record
+   */
+  public CoolingUnit withVolts(double volts) {
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+  }
+}

@@ -69,4 +69,46 @@ public record Door(
   public double perimeter() {
     return 2 * (width + height);
   }
+
+  /**
+   * The same with another stack of boards.
+   *
+   * @param boards foam boards, outside to inside
+   * @return the changed record
+   */
+  public Door withBoards(List<Board> boards) {
+    return new Door(
+        name,
+        type,
+        width,
+        height,
+        leaf,
+        boards,
+        coverage,
+        seal,
+        openMinutes,
+        openWhen,
+        absorptance);
+  }
+
+  /**
+   * The same with another state of its seals.
+   *
+   * @param seal state of its seals
+   * @return the changed record
+   */
+  public Door withSeal(Seal seal) {
+    return new Door(
+        name,
+        type,
+        width,
+        height,
+        leaf,
+        boards,
+        coverage,
+        seal,
+        openMinutes,
+        openWhen,
+        absorptance);
+  }
 }

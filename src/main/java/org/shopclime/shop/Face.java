@@ -118,4 +118,82 @@ public record Face(
     }
     return area;
   }
+
+  /**
+   * The same with another build.
+   *
+   * @param build what it is built of
+   * @return the changed record
+   */
+  public Face withBuild(Build build) {
+    return new Face(
+        name,
+        part,
+        behind,
+        azimuth,
+        tilt,
+        width,
+        height,
+        gableRise,
+        build,
+        absorptance,
+        emittanceOutside,
+        emittanceInside,
+        windows,
+        doors,
+        overhang,
+        treeShade);
+  }
+
+  /**
+   * The same with another list of windows.
+   *
+   * @param windows windows in it
+   * @return the changed record
+   */
+  public Face withWindows(List<Window> windows) {
+    return new Face(
+        name,
+        part,
+        behind,
+        azimuth,
+        tilt,
+        width,
+        height,
+        gableRise,
+        build,
+        absorptance,
+        emittanceOutside,
+        emittanceInside,
+        windows,
+        doors,
+        overhang,
+        treeShade);
+  }
+
+  /**
+   * The same with another list of doors.
+   *
+   * @param doors doors in it
+   * @return the changed record
+   */
+  public Face withDoors(List<Door> doors) {
+    return new Face(
+        name,
+        part,
+        behind,
+        azimuth,
+        tilt,
+        width,
+        height,
+        gableRise,
+        build,
+        absorptance,
+        emittanceOutside,
+        emittanceInside,
+        windows,
+        doors,
+        overhang,
+        treeShade);
+  }
 }

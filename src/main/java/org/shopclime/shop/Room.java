@@ -72,4 +72,114 @@ public record Room(
   public double airVolume() {
     return volume.orElse(floorArea * height);
   }
+
+  /**
+   * The same with another list of faces.
+   *
+   * @param faces walls, roofs, ceilings, floors
+   * @return the changed record
+   */
+  public Room withFaces(List<Face> faces) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents);
+  }
+
+  /**
+   * The same with another leakage.
+   *
+   * @param leakage how leaky the room is to outdoors
+   * @return the changed record
+   */
+  public Room withLeakage(Leakage leakage) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents);
+  }
+
+  /**
+   * The same with another list of fans.
+   *
+   * @param fans fans
+   * @return the changed record
+   */
+  public Room withFans(List<Fan> fans) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents);
+  }
+
+  /**
+   * The same with another list of gains.
+   *
+   * @param gains what gives off heat here
+   * @return the changed record
+   */
+  public Room withGains(List<Gain> gains) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents);
+  }
+
+  /**
+   * The same with another set point.
+   *
+   * @param setPoint wished air temperature, °C
+   * @return the changed record
+   */
+  public Room withSetPoint(double setPoint) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents);
+  }
 }

@@ -28,4 +28,64 @@ public record Shop(
   public Shop {
     rooms = List.copyOf(rooms);
   }
+
+  /**
+   * The same with another name.
+   *
+   * @param name what the owner calls it
+   * @return the changed record
+   */
+  public Shop withName(String name) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
+
+  /**
+   * The same with another system of units.
+   *
+   * @param units system the file is written in
+   * @return the changed record
+   */
+  public Shop withUnits(UnitSystem units) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
+
+  /**
+   * The same with another place.
+   *
+   * @param place where it stands
+   * @return the changed record
+   */
+  public Shop withPlace(Place place) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
+
+  /**
+   * The same with another working time.
+   *
+   * @param work when work goes on
+   * @return the changed record
+   */
+  public Shop withWork(Work work) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
+
+  /**
+   * The same with another list of rooms.
+   *
+   * @param rooms rooms
+   * @return the changed record
+   */
+  public Shop withRooms(List<Room> rooms) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
+
+  /**
+   * The same with another cooling unit.
+   *
+   * @param unit the cooling unit, if there is one
+   * @return the changed record
+   */
+  public Shop withUnit(Optional<CoolingUnit> unit) {
+    return new Shop(name, note, units, place, work, rooms, unit);
+  }
 }

@@ -41,4 +41,14 @@ public record Window(
   public double area() {
     return width * height;
   }
+
+  /**
+   * The same with another outside shade.
+   *
+   * @param outerShade part of the sun that a screen or board outside lets through, 0 to 1
+   * @return the changed record
+   */
+  public Window withOuterShade(double outerShade) {
+    return new Window(name, width, height, offset, sill, glass, innerShade, outerShade, overhang);
+  }
 }

@@ -1,0 +1,217 @@
+package org.shopclime.shop;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Problem;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.UnitSystem;
+
+/** What must fit together in a shop, and what is unusual in it. */
+public final class ShopCheck {
+
+  /** What a face may have behind it besides another room. */
+  static final List<String> OUTSIDES = List.of("outdoors", "ground", "nothing");
+
+  private final Shop shop;
+  private final UnitSystem units;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Warning> warnings = new ArrayList<>();
+
+  private ShopCheck(Shop shop) {
+    this.shop = shop;
+    this.units = shop.units();
+  }
+
+  /**
+   * What a check found.
+   *
+   * @param problems what must be mended before anything can be reckoned
+   * @param warnings what is unusual or asks for caution
+   */
+  public record Findings(List<Problem> problems, List<Warning> warnings) {
+
+    /** Copies the lists. */
+    public Findings {
+      problems = List.copyOf(problems);
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * Checks a shop.
+   *
+   * @param shop shop
+   * @param stations look-up of weather stations
+   * @return every problem and warning
+   */
+  public static Findings check(Shop shop, Stations stations) {
+    ShopCheck check = new ShopCheck(shop);
+    check.values();
+    check.place(stations);
+    check.rooms();
+    check.unit();
+    check.warnings.addAll(Cautions.of(shop));
+    return new Findings(check.problems, check.warnings);
+  }
+
+  private void values() {
+    Walk.through(
+        shop,
+        (path, value, say) -> {
+          if (value instanceof Double number) {
+            number(path, number, number, say);
+          } else if (value instanceof Span span) {
+            number(path, span.low(), span.high(), say);
+          } else if (value instanceof Schedule schedule) {
+            schedule(path, schedule);
+          } else if (value instanceof String name && path.endsWith("name") && name.isBlank()) {
+            problems.add(new Problem(path, "an empty name", "a name, such as \"West wall\""));
+          }
+          return value;
+        });
+  }
+
+  private void number(String path, double low, double high, Say say) {
+    for (double end : low == high ? new double[] {low} : new double[] {low, high}) {
+      // NaN stands where a file could not be read, which has been said already
+      if (!Bounds.holds(say, end) && !Double.isNaN(end)) {
+        String found = Quantities.show(say.kind(), end, units);
+        problems.add(new Problem(path, found, Bounds.takes(say, units)));
+        return;
+      }
+    }
+    double end = low < say.usualMin() ? low : high;
+    if (Bounds.unusual(say, end)) {
+      String shown = Quantities.show(say.kind(), end, units);
+      String usual = Bounds.usual(say, units);
+      warnings.add(new Warning(path, shown + " is unusual; usual is " + usual));
+    }
+  }
+
+  private void schedule(String path, Schedule schedule) {
+    int end = 0;
+    for (Schedule.Period period : schedule.periods()) {
+      if (period.startMinute() < end) {
+        String found = "\"" + ScheduleText.write(schedule) + "\"";
+        problems.add(new Problem(path, found, "periods in order that do not overlap"));
+        return;
+      }
+      end = period.endMinute();
+    }
+  }
+
+  private void place(Stations stations) {
+    String station = shop.place().station();
+    if (!stations.known().test(station)) {
+      String nearest = BriefText.quoted(stations.nearest().apply(station));
+      String takes = "a station of the climate tables by number or name; nearest: " + nearest;
+      problems.add(new Problem("place.station", "\"" + station + "\"", takes));
+    }
+    Schedule hours = shop.work().hours();
+    if (hours.asWork()) {
+      String takes = "days and periods such as \"Mon-Fri 8:00-17:00\"";
+      problems.add(new Problem("work.hours", "\"work\"", takes));
+    } else if (hours.periods().isEmpty() || hours.days().isEmpty()) {
+      warnings.add(new Warning("work.hours", "no working hours: nothing is asked of the unit"));
+    }
+  }
+
+  private void rooms() {
+    List<Room> rooms = shop.rooms();
+    if (rooms.isEmpty()) {
+      problems.add(new Problem("rooms", "no room", "at least one room"));
+    }
+    Set<String> names = new HashSet<>(OUTSIDES);
+    for (int i = 0; i < rooms.size(); i++) {
+      String path = "rooms[" + i + "]";
+      Room room = rooms.get(i);
+      name(path, room.name(), names);
+      boolean bounded =
+          !room.faces().isEmpty()
+              || rooms.stream()
+                  .flatMap(other -> other.faces().stream())
+                  .anyMatch(face -> face.behind().equals(room.name()));
+      if (!bounded) {
+        String takes = "at least one wall, roof, ceiling or floor of its own or of another room";
+        problems.add(new Problem(path + ".faces", "none", takes));
+      }
+      room(path, room);
+    }
+  }
+
+  private void room(String path, Room room) {
+    Set<String> faces = new HashSet<>();
+    Set<String> openings = new HashSet<>();
+    for (int i = 0; i < room.faces().size(); i++) {
+      Face face = room.faces().get(i);
+      String at = path + ".faces[" + i + "]";
+      name(at, face.name(), faces);
+      behind(at, room, face);
+      for (int j = 0; j < face.windows().size(); j++) {
+        name(at + ".windows[" + j + "]", face.windows().get(j).name(), openings);
+      }
+      for (int j = 0; j < face.doors().size(); j++) {
+        name(at + ".doors[" + j + "]", face.doors().get(j).name(), openings);
+      }
+      FaceCheck check = new FaceCheck(at, face, units);
+      problems.addAll(check.problems());
+      warnings.addAll(check.warnings());
+    }
+    Set<String> gains = new HashSet<>();
+    for (int i = 0; i < room.gains().size(); i++) {
+      name(path + ".gains[" + i + "]", room.gains().get(i).name(), gains);
+    }
+    Set<String> fans = new HashSet<>();
+    for (int i = 0; i < room.fans().size(); i++) {
+      name(path + ".fans[" + i + "]", room.fans().get(i).name(), fans);
+    }
+  }
+
+  private void name(String path, String name, Set<String> taken) {
+    if (!taken.add(name) && !name.isBlank()) {
+      String found = "\"" + name + "\", which is taken";
+      problems.add(new Problem(path + ".name", found, "a name of its own"));
+    }
+  }
+
+  private void behind(String path, Room room, Face face) {
+    List<String> known = new ArrayList<>(OUTSIDES);
+    shop.rooms().stream().map(Room::name).filter(n -> !n.equals(room.name())).forEach(known::add);
+    if (face.behind().equals(room.name())) {
+      String takes = "what lies on the other side; another room, outdoors, ground or nothing";
+      problems.add(new Problem(path + ".behind", "the face's own room", takes));
+    } else if (!known.contains(face.behind())) {
+      String takes = "one of " + BriefText.quoted(Nearest.to(face.behind(), known, known.size()));
+      problems.add(new Problem(path + ".behind", "\"" + face.behind() + "\"", takes));
+    }
+  }
+
+  private void unit() {
+    if (shop.unit().isEmpty()) {
+      return;
+    }
+    String name = shop.unit().get().room();
+    List<String> cooled =
+        shop.rooms().stream().filter(r -> r.use() == RoomUse.COOLED).map(Room::name).toList();
+    if (cooled.isEmpty()) {
+      problems.add(new Problem("unit", "a unit but no cooled room", "a room with use \"cooled\""));
+    } else if (!name.isEmpty() && !cooled.contains(name)) {
+      String takes = "a cooled room: " + BriefText.quoted(cooled);
+      problems.add(new Problem("unit.room", "\"" + name + "\"", takes));
+    }
+  }
+
+  /**
+   * A length for a person.
+   *
+   * @param metres length, m
+   * @param units system of units
+   * @return such as "8 ft"
+   */
+  static String length(double metres, UnitSystem units) {
+    return Quantities.show(Kind.LENGTH, metres, units);
+  }
+}

@@ -1,0 +1,115 @@
+package org.shopclime.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What an owner does not know about a shop, listed and decided. */
+public final class Unknowns {
+
+  /** An unknown tightness is likely leaky, good to very leaky: numbers 3, 1 and 4 of the grades. */
+  private static final Leakage.Grade KIND = Leakage.Grade.GOOD;
+
+  private static final Leakage.Grade LIKELY = Leakage.Grade.LEAKY;
+  private static final Leakage.Grade UNKIND = Leakage.Grade.VERY_LEAKY;
+
+  private Unknowns() {}
+
+  /**
+   * Everything that is not known exactly.
+   *
+   * @param shop shop
+   * @return spans of some width and unknown tightnesses, in the order of the file
+   */
+  public static List<SpanPlace> of(Shop shop) {
+    List<SpanPlace> places = new ArrayList<>();
+    resolved(
+        shop,
+        place -> {
+          places.add(place);
+          return Optional.empty();
+        });
+    return List.copyOf(places);
+  }
+
+  /**
+   * The shop with all of them decided the same way.
+   *
+   * @param shop shop
+   * @param choice which end
+   * @return a shop without unknowns
+   */
+  public static Shop choose(Shop shop, Choice choice) {
+    return resolved(shop, place -> Optional.of(choice));
+  }
+
+  /**
+   * The shop with one of them decided.
+   *
+   * @param shop shop
+   * @param one place from {@link #of}
+   * @param choice which end
+   * @return a shop with one unknown less
+   */
+  public static Shop chooseOne(Shop shop, SpanPlace one, Choice choice) {
+    return resolved(
+        shop, place -> place.path().equals(one.path()) ? Optional.of(choice) : Optional.empty());
+  }
+
+  /**
+   * The shop with each of them decided on its own.
+   *
+   * @param shop shop
+   * @param choices which end for each; nothing: leave it open
+   * @return the shop with those decided
+   */
+  public static Shop resolved(Shop shop, Function<SpanPlace, Optional<Choice>> choices) {
+    return Walk.through(
+        shop,
+        (path, value, say) -> {
+          if (value instanceof Span span && !span.isKnown()) {
+            SpanPlace place =
+                new SpanPlace(path, say.label(), owner(shop, path), span, say.lowIsKind());
+            return choices.apply(place).map(choice -> end(place, choice)).orElse(span);
+          }
+          if (value == Leakage.Grade.UNKNOWN) {
+            Span grades = new Span(1, 3, 4);
+            SpanPlace place = new SpanPlace(path, say.label(), owner(shop, path), grades, true);
+            return choices.apply(place).map(Unknowns::grade).orElse(Leakage.Grade.UNKNOWN);
+          }
+          return value;
+        });
+  }
+
+  private static Span end(SpanPlace place, Choice choice) {
+    if (choice == Choice.LIKELY) {
+      return Span.known(place.span().likely());
+    }
+    boolean low = (choice == Choice.KIND) == place.lowIsKind();
+    return Span.known(low ? place.span().low() : place.span().high());
+  }
+
+  private static Leakage.Grade grade(Choice choice) {
+    if (choice == Choice.LIKELY) {
+      return LIKELY;
+    }
+    return choice == Choice.KIND ? KIND : UNKIND;
+  }
+
+  /** Name of the nearest named record around a place. */
+  private static String owner(Shop shop, String path) {
+    String[] name = {""};
+    Walk.through(
+        shop,
+        (at, value, say) -> {
+          boolean around =
+              at.endsWith(".name") && path.startsWith(at.substring(0, at.length() - 4));
+          if (around && value instanceof String text) {
+            name[0] = text;
+          }
+          return value;
+        });
+    return name[0];
+  }
+}
