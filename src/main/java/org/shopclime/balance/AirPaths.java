@@ -38,8 +38,7 @@ final class AirPaths {
     Component leaks = lines.line(ComponentKind.LEAKAGE, "Leakage", index);
     List<RoomAir.FanPlace> fans = new ArrayList<>();
     for (Fan fan : room.fans()) {
-      fans.add(
-          new RoomAir.FanPlace(lines.line(ComponentKind.FAN, fan.name(), index), fan));
+      fans.add(new RoomAir.FanPlace(lines.line(ComponentKind.FAN, fan.name(), index), fan));
     }
     List<RoomAir.DoorPlace> doors = new ArrayList<>();
     for (Face face : room.faces()) {
@@ -71,8 +70,7 @@ final class AirPaths {
         grade == Leakage.Grade.UNKNOWN ? Tightness.LEAKY : Tightness.valueOf(grade.name());
     double exposed = 0;
     for (Face face : room.faces()) {
-      if (!face.behind().equalsIgnoreCase("ground")
-          && !face.behind().equalsIgnoreCase("nothing")) {
+      if (!face.behind().equalsIgnoreCase("ground") && !face.behind().equalsIgnoreCase("nothing")) {
         exposed += face.grossArea();
         for (Door door : face.doors()) {
           exposed -= isOutdoors(face) ? door.area() : 0;
@@ -92,8 +90,7 @@ final class AirPaths {
       if (isOutdoors(face)) {
         for (Door door : face.doors()) {
           area +=
-              DoorCrack.leakageArea(
-                  DoorCrack.Seal.valueOf(door.seal().name()), door.perimeter());
+              DoorCrack.leakageArea(DoorCrack.Seal.valueOf(door.seal().name()), door.perimeter());
         }
       }
     }

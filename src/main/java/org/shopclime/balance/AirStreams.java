@@ -54,8 +54,7 @@ public final class AirStreams {
             air.doors().stream()
                 .map(
                     place ->
-                        DaySlots.opened(
-                            week.slots(place.when(), kind), place.secondsPerHour()))
+                        DaySlots.opened(week.slots(place.when(), kind), place.secondsPerHour()))
                 .toArray(DaySlots[]::new);
       }
     }
@@ -95,8 +94,7 @@ public final class AirStreams {
     RoomAir air = skeleton.air().get(room);
     int hour = slot / (DaySlots.COUNT / 24) + 1;
     double outdoor = day.dryBulb().at(hour);
-    double density =
-        MoistAir.dryAirDensity(outdoor, day.humidityRatio().at(hour), day.pressure());
+    double density = MoistAir.dryAirDensity(outdoor, day.humidityRatio().at(hour), day.pressure());
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(
@@ -158,8 +156,7 @@ public final class AirStreams {
       for (int i = 0; i < places.size(); i++) {
         double flow = places.get(i).fan().flow() * running[i].mean(slot, slots);
         boolean isBalanced = places.get(i).fan().way() == FanWay.BALANCED;
-        double share =
-            isBalanced || in + out == 0 ? flow : unbalanced * flow / (in + out);
+        double share = isBalanced || in + out == 0 ? flow : unbalanced * flow / (in + out);
         byComponent[places.get(i).component().index()] = share * density;
       }
     }

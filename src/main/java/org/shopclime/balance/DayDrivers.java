@@ -40,7 +40,8 @@ public final class DayDrivers {
   }
 
   /**
-   * Sets temperatures and sources of a network for some slots; holds and air flows are the caller's.
+   * Sets temperatures and sources of a network for some slots; holds and air flows are the
+   * caller's.
    *
    * @param into drivers to set
    * @param slot first five-minute slot

@@ -14,8 +14,8 @@ import org.shopclime.shop.Work;
 /**
  * How much of something goes on in each five minutes of a day, by local standard time.
  *
- * <p>Schedules are wall clock; in summer the wall clock shows an hour more than standard time
- * (15 U.S.C. 260a: second Sunday of March to first Sunday of November). What a schedule puts past
+ * <p>Schedules are wall clock; in summer the wall clock shows an hour more than standard time (15
+ * U.S.C. 260a: second Sunday of March to first Sunday of November). What a schedule puts past
  * midnight of standard time is kept in the same day, as the day repeats.
  */
 public final class DaySlots {
@@ -58,8 +58,7 @@ public final class DaySlots {
    */
   public static DaySlots of(Schedule schedule, Work work, DayOfWeek day, LocalDate date) {
     Set<DayOfWeek> days = schedule.asWork() ? work.hours().days() : schedule.days();
-    List<Schedule.Period> periods =
-        schedule.asWork() ? work.hours().periods() : schedule.periods();
+    List<Schedule.Period> periods = schedule.asWork() ? work.hours().periods() : schedule.periods();
     if (!days.contains(day)) {
       return constant(0);
     }

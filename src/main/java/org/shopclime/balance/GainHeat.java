@@ -30,8 +30,7 @@ final class GainHeat {
           LightGain.Lamp.valueOf(lights.type().name()), lights.count(), lights.watts());
     }
     if (gain instanceof Gain.Motor motor) {
-      return MotorGain.motorAndMachineInRoom(
-          motor.power(), motor.load(), motor.use().likely());
+      return MotorGain.motorAndMachineInRoom(motor.power(), motor.load(), motor.use().likely());
     }
     if (gain instanceof Gain.Compressor compressor) {
       return CompressorGain.inRoom(compressor.power(), compressor.duty().likely());

@@ -19,8 +19,8 @@ final class LineMap {
    *
    * @param skeleton heat paths
    * @param room index of the cooled room
-   * @return for each component the index of the component whose line it counts in, or {@code
-   *     -1 - other} for the line from the cooled room {@code other}
+   * @return for each component the index of the component whose line it counts in, or {@code -1 -
+   *     other} for the line from the cooled room {@code other}
    */
   static int[] of(Skeleton skeleton, int room) {
     List<Room> rooms = skeleton.rooms();

@@ -3,8 +3,8 @@ package org.shopclime.balance;
 import java.util.Arrays;
 
 /**
- * Mean temperatures of all faces and radiant nodes, at which radiation is made linear: 4 σ T³ at the
- * mean of the two ends.
+ * Mean temperatures of all faces and radiant nodes, at which radiation is made linear: 4 σ T³ at
+ * the mean of the two ends.
  */
 final class Linearisation {
 

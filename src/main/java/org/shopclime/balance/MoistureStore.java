@@ -11,13 +11,13 @@ import org.shopclime.shop.Part;
 import org.shopclime.shop.Room;
 
 /**
- * What takes up and gives back water in a room, lumped: the depth of each inner surface that a daily
- * swing reaches (effective penetration depth).
+ * What takes up and gives back water in a room, lumped: the depth of each inner surface that a
+ * daily swing reaches (effective penetration depth).
  *
  * <p>From memory, after the effective-penetration-depth literature: gypsum board through its whole
  * half inch holds 0.09 kg/m² for each unit of relative humidity, softwood and panels about 3.5 mm
- * deep 0.25 kg/m², masonry 0.10 kg/m², metal and plastic none. The film passes h/cp of water
- * (Lewis relation).
+ * deep 0.25 kg/m², masonry 0.10 kg/m², metal and plastic none. The film passes h/cp of water (Lewis
+ * relation).
  *
  * @param perRelativeHumidity water taken up for each unit of relative humidity, kg
  * @param exchange water passed for each kg/kg of difference, kg/s

@@ -45,8 +45,10 @@ final class NetworkMaker {
     for (Room room : skeleton.rooms()) {
       double density =
           MoistAir.dryAirDensity(
-              room.setPoint(), MoistAir.humidityRatioFromRelativeHumidity(
-                  room.setPoint(), room.wishedHumidity(), pressure), pressure);
+              room.setPoint(),
+              MoistAir.humidityRatioFromRelativeHumidity(
+                  room.setPoint(), room.wishedHumidity(), pressure),
+              pressure);
       builder.room(room.airVolume() * density * MoistAir.humidHeat(0.01));
     }
     for (int chain = 0; chain < skeleton.pieces().size(); chain++) {

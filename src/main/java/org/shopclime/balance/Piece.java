@@ -100,6 +100,5 @@ record Piece(
    * @param letThrough part of the sun that curtains and screens let through
    * @param absorbedInside part of the sun absorbed in the glass that is put on its inner face
    */
-  record Pane(
-      org.shopclime.sun.GlassOptics optics, double letThrough, double absorbedInside) {}
+  record Pane(org.shopclime.sun.GlassOptics optics, double letThrough, double absorbedInside) {}
 }

@@ -48,12 +48,7 @@ public final class ShopModel {
   private final Network network;
 
   private ShopModel(
-      Shop shop,
-      HotDay day,
-      Skeleton skeleton,
-      SunOnShop sun,
-      Linearisation at,
-      Network network) {
+      Shop shop, HotDay day, Skeleton skeleton, SunOnShop sun, Linearisation at, Network network) {
     this.shop = shop;
     this.day = day;
     this.skeleton = skeleton;
@@ -125,8 +120,7 @@ public final class ShopModel {
             : SunOnShop.none(skeleton.pieces().size());
     NetworkMaker maker = new NetworkMaker(skeleton);
     Linearisation at =
-        new Linearisation(
-            skeleton.pieces().size(), skeleton.rooms().size(), day.dryBulb().mean());
+        new Linearisation(skeleton.pieces().size(), skeleton.rooms().size(), day.dryBulb().mean());
     Network network = maker.make(at, day.pressure());
     for (int round = 0; round < ROUNDS; round++) {
       ShopModel guess = new ShopModel(shop, day, skeleton, sun, at, network);
@@ -208,8 +202,7 @@ public final class ShopModel {
   }
 
   private HeatGain fullOn(Skeleton.GainPlace place) {
-    return GainHeat.fullOn(
-        place.gain(), skeleton.rooms().get(place.component().room()).setPoint());
+    return GainHeat.fullOn(place.gain(), skeleton.rooms().get(place.component().room()).setPoint());
   }
 
   private void drive(DayDrivers drivers, int chain, Piece piece, double reference) {
@@ -236,9 +229,7 @@ public final class ShopModel {
       SunInside spread = inside.get(window.room());
       for (int other = 0; other < network.chains(); other++) {
         drivers.addLeft(
-            other,
-            hour,
-            beam * spread.direct(2 * other) + diffuse * spread.scattered(2 * other));
+            other, hour, beam * spread.direct(2 * other) + diffuse * spread.scattered(2 * other));
         drivers.addRight(
             other,
             hour,

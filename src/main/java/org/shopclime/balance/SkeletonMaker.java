@@ -60,8 +60,7 @@ final class SkeletonMaker {
     for (int room = 0; room < rooms.size(); room++) {
       air.add(AirPaths.of(shop, room, this::line));
       for (Gain gain : rooms.get(room).gains()) {
-        gains.add(
-            new Skeleton.GainPlace(line(GainHeat.kind(gain), gain.name(), room), gain));
+        gains.add(new Skeleton.GainPlace(line(GainHeat.kind(gain), gain.name(), room), gain));
       }
     }
     return new Skeleton(
@@ -79,8 +78,7 @@ final class SkeletonMaker {
 
   private Component line(
       ComponentKind kind, String name, int room, int behind, double area, double uFactor) {
-    Component component =
-        new Component(components.size(), kind, name, room, behind, area, uFactor);
+    Component component = new Component(components.size(), kind, name, room, behind, area, uFactor);
     components.add(component);
     return component;
   }
@@ -110,12 +108,10 @@ final class SkeletonMaker {
               path.nodes(),
               net,
               inside,
-              new Piece.Ground(
-                  path.outerConductance(), path.depth(), path.soilConductivity()),
+              new Piece.Ground(path.outerConductance(), path.depth(), path.soilConductivity()),
               Optional.empty()));
     } else {
-      double uFactor =
-          nothing ? 0 : assembly.uFactor(ground ? 0 : outsideFilm, insideFilm);
+      double uFactor = nothing ? 0 : assembly.uFactor(ground ? 0 : outsideFilm, insideFilm);
       Component component = line(kind, face.name(), room, behind, net, uFactor);
       Piece.OuterSide outside = outside(face, behind, ground, nothing);
       addPaths(component, room, assembly, net, inside, outside);
@@ -214,12 +210,7 @@ final class SkeletonMaker {
   }
 
   private void addDoors(
-      int room,
-      Face face,
-      Piece.RoomSide wall,
-      int behind,
-      double insideFilm,
-      double outsideFilm) {
+      int room, Face face, Piece.RoomSide wall, int behind, double insideFilm, double outsideFilm) {
     for (Door door : face.doors()) {
       Assembly assembly = Builds.door(door);
       Component component =
@@ -249,14 +240,12 @@ final class SkeletonMaker {
   private static Piece.Shade shade(
       Face face, Optional<Overhang> own, double width, double height, double sill) {
     if (own.isPresent()) {
-      return new Piece.Shade(
-          face.treeShade(), own.get().depth(), own.get().gap(), width, height);
+      return new Piece.Shade(face.treeShade(), own.get().depth(), own.get().gap(), width, height);
     }
     if (face.overhang().isPresent()) {
       Overhang eave = face.overhang().get();
       double below = Math.max(0, face.height() - sill - height);
-      return new Piece.Shade(
-          face.treeShade(), eave.depth(), eave.gap() + below, width, height);
+      return new Piece.Shade(face.treeShade(), eave.depth(), eave.gap() + below, width, height);
     }
     return new Piece.Shade(face.treeShade(), 0, 0, width, height);
   }
@@ -270,8 +259,7 @@ final class SkeletonMaker {
               room,
               path.nodes(),
               path.area(),
-              new Piece.RoomSide(
-                  0.9, films.inside(Part.WALL, false, 90), "contents", false),
+              new Piece.RoomSide(0.9, films.inside(Part.WALL, false, 90), "contents", false),
               new Piece.Nothing(),
               Optional.empty()));
     }
@@ -294,6 +282,6 @@ final class SkeletonMaker {
     if (part == Part.FLOOR || part == Part.CEILING || tilt < 5 || tilt > 175) {
       return tilt > 90 || part == Part.FLOOR ? "down" : "up";
     }
-    return Math.round(tilt) + "/" + Math.round(Math.floorMod(Math.round(azimuth), 360L));
+    return Math.round(tilt) + "/" + Math.floorMod(Math.round(azimuth), 360L);
   }
 }

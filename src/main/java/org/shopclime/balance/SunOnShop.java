@@ -44,8 +44,7 @@ final class SunOnShop {
     return shop;
   }
 
-  private void shine(
-      List<Piece> pieces, HotDay day, Station station, double groundReflectance) {
+  private void shine(List<Piece> pieces, HotDay day, Station station, double groundReflectance) {
     int dayOfYear = day.date().getDayOfYear();
     for (int hour = 1; hour <= 24; hour++) {
       SunAngles sun =
@@ -96,12 +95,7 @@ final class SunOnShop {
     if (shade.depth() > 0 && outdoors.tilt() > 80 && outdoors.tilt() < 100) {
       lit *=
           OverhangShade.sunlitFraction(
-              sun,
-              outdoors.azimuth(),
-              shade.width(),
-              shade.height(),
-              shade.depth(),
-              shade.gap());
+              sun, outdoors.azimuth(), shade.width(), shade.height(), shade.depth(), shade.gap());
     }
     double direct = face.beam() * lit;
     double scattered = face.sky() + face.ground();
@@ -113,8 +107,7 @@ final class SunOnShop {
                   + scattered * pane.optics().diffuseAbsorptance());
       beam[chain][hour] =
           pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
-      diffuse[chain][hour] =
-          pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
+      diffuse[chain][hour] = pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
     } else {
       absorbed[chain][hour] = outdoors.absorptance() * (direct + scattered);
     }

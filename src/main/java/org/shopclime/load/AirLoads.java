@@ -71,11 +71,7 @@ final class AirLoads {
     return model
         .streams()
         .total(
-            room,
-            model.setPoint(room),
-            DayKind.WORKING,
-            (hour - 1) * slotsPerHour,
-            slotsPerHour);
+            room, model.setPoint(room), DayKind.WORKING, (hour - 1) * slotsPerHour, slotsPerHour);
   }
 
   private double sensiblePerFlow(int hour) {

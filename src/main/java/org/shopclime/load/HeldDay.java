@@ -58,9 +58,29 @@ final class HeldDay {
   }
 
   /** What a run gives: plant heat of cooled rooms, W, and air of all, K, by room and step. */
-  record Result(double[][] plant, double[][] air) {}
+  static final class Result {
+    private final double[][] plant;
+    private final double[][] air;
 
-  /** Finds the air flows of floating rooms in one full run, and how many days it takes to repeat. */
+    private Result(double[][] plant, double[][] air) {
+      this.plant = plant;
+      this.air = air;
+    }
+
+    /** Mean plant heat of a room in an hour ending 1 to 24, W. */
+    double plant(int room, int hour) {
+      return hourly(plant[room], hour);
+    }
+
+    /** Mean air temperature of a room in an hour, told from the reference, K. */
+    double air(int room, int hour) {
+      return hourly(air[room], hour);
+    }
+  }
+
+  /**
+   * Finds the air flows of floating rooms in one full run, and how many days it takes to repeat.
+   */
   private void freeze() {
     Setting all = everything();
     DayDrivers day = all.drivers();
@@ -185,7 +205,7 @@ final class HeldDay {
   }
 
   /** Mean of the steps of an hour. */
-  static double hourly(double[] steps, int hour) {
+  private static double hourly(double[] steps, int hour) {
     double sum = 0;
     for (int step = (hour - 1) * STEPS_PER_HOUR; step < hour * STEPS_PER_HOUR; step++) {
       sum += steps[step];

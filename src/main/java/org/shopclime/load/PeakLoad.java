@@ -2,6 +2,7 @@ package org.shopclime.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.shopclime.balance.Component;
 import org.shopclime.balance.ComponentKind;
@@ -29,8 +30,8 @@ public final class PeakLoad {
     this.day = new HeldDay(model);
     this.everything = day.run(day.everything());
     for (int room = 0; room < model.rooms(); room++) {
-      double[] steps = everything.air()[room];
-      air.add(Profile.of(hour -> HeldDay.hourly(steps, hour)));
+      int each = room;
+      air.add(Profile.of(hour -> everything.air(each, hour)));
     }
   }
 
@@ -54,7 +55,7 @@ public final class PeakLoad {
   private RoomLoad room(int room) {
     int[] lineOf = model.linesOf(room);
     AirLoads airLoads = new AirLoads(model, room);
-    TreeSet<Integer> ids = new TreeSet<>();
+    NavigableSet<Integer> ids = new TreeSet<>();
     for (int line : lineOf) {
       ids.add(line);
     }
@@ -71,23 +72,21 @@ public final class PeakLoad {
         lines.add(line);
       }
     }
-    double[] plant = everything.plant()[room];
     Profile sensible =
-        Profile.of(
-            hour -> airLoads.sensibleTotal(hour) - HeldDay.hourly(plant, hour));
+        Profile.of(hour -> airLoads.sensibleTotal(hour) - everything.plant(room, hour));
     return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
   }
 
   /** Lines in the order of their components, those from other rooms last. */
-  private static List<Integer> ordered(TreeSet<Integer> ids) {
+  private static List<Integer> ordered(NavigableSet<Integer> ids) {
     List<Integer> ordered = new ArrayList<>(ids.tailSet(0));
     ordered.addAll(ids.headSet(0));
     return ordered;
   }
 
   private Line line(int room, int id, int[] lineOf, AirLoads airLoads) {
-    double[] plant = day.run(setting(room, id, lineOf)).plant()[room];
-    Profile network = Profile.of(hour -> -HeldDay.hourly(plant, hour));
+    HeldDay.Result alone = day.run(setting(room, id, lineOf));
+    Profile network = Profile.of(hour -> -alone.plant(room, hour));
     if (id < 0) {
       int other = -1 - id;
       return new Line(
@@ -111,8 +110,7 @@ public final class PeakLoad {
   }
 
   private Profile drive(int room, Component component) {
-    int behind =
-        component.room() == room ? component.behindRoom() : component.room();
+    int behind = component.room() == room ? component.behindRoom() : component.room();
     return Profile.of(
         hour -> {
           double there =

@@ -12,8 +12,7 @@ import org.shopclime.balance.Profile;
  * @param sensible sensible total, W, from one run with everything on
  * @param latent latent total, W, from the water balance of the whole room
  */
-public record RoomLoad(
-    int room, String name, List<Line> lines, Profile sensible, Profile latent) {
+public record RoomLoad(int room, String name, List<Line> lines, Profile sensible, Profile latent) {
 
   /** Copies the list. */
   public RoomLoad {

@@ -32,8 +32,7 @@ public final class WinterLoss {
         .forEach(
             component ->
                 face[component.index()] =
-                    component.kind().isFace()
-                        || component.kind() == ComponentKind.LEAKAGE);
+                    component.kind().isFace() || component.kind() == ComponentKind.LEAKAGE);
     DayDrivers day = model.drivers(DayKind.IDLE, component -> face[component], 0);
     Drivers drivers = new Drivers(model.network());
     day.fillMeans(drivers);
@@ -42,8 +41,7 @@ public final class WinterLoss {
     double air = 0;
     for (int room = 0; room < model.rooms(); room++) {
       double warm = model.isCooled(room) ? indoor : (indoor + outdoor) / 2;
-      double flow =
-          model.streams().total(room, warm, DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
+      double flow = model.streams().total(room, warm, DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
       if (model.isCooled(room)) {
         drivers.hold(room, indoor);
         air += flow * (indoor - outdoor);

@@ -62,8 +62,6 @@ final class Changes {
   }
 
   private static List<Board> boards(double... inches) {
-    return java.util.Arrays.stream(inches)
-        .mapToObj(inch -> new Board(FOAM, inch * INCH))
-        .toList();
+    return java.util.Arrays.stream(inches).mapToObj(inch -> new Board(FOAM, inch * INCH)).toList();
   }
 }

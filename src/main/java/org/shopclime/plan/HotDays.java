@@ -24,8 +24,7 @@ public final class HotDays {
   public static StationClimate climate(Place place, Climates climates) {
     return climates
         .find(place.station())
-        .orElseThrow(
-            () -> new IllegalArgumentException("no station \"" + place.station() + "\""));
+        .orElseThrow(() -> new IllegalArgumentException("no station \"" + place.station() + "\""));
   }
 
   /**

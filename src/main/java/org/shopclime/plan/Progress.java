@@ -14,7 +14,8 @@ public interface Progress {
   /**
    * Whether to stop early.
    *
-   * @return true to stop; the answer then ends with {@link java.util.concurrent.CancellationException}
+   * @return true to stop; the answer then ends with {@link
+   *     java.util.concurrent.CancellationException}
    */
   boolean isCancelled();
 

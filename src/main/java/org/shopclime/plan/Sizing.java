@@ -73,8 +73,7 @@ public final class Sizing {
     Optional<LivedDay> unit =
         shop.unit().map(owned -> search.day(Optional.of(cooling(owned, owned.capacity(), room))));
     LivedDay without =
-        LivedDay.of(
-            ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room);
+        LivedDay.of(ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room);
     return new CoreAnswer(day, room, load, unit, without);
   }
 
@@ -185,8 +184,7 @@ public final class Sizing {
   }
 
   private static LivedDay lived(Shop shop, UnitSearch search) {
-    return search.day(
-        shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop))));
+    return search.day(shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop))));
   }
 
   private Band band(double likely, Progress progress) {
@@ -235,8 +233,7 @@ public final class Sizing {
   private WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
     double design = climate.winter().dryBulb99();
-    ShopModel model =
-        ShopModel.heating(shop, day, design, climate.winter().wind());
+    ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());
     double loss = WinterLoss.of(model, WINTER_INDOOR);
     return new WinterAnswer(design, WINTER_INDOOR, loss, HeaterSize.covering(loss));
   }
@@ -246,8 +243,7 @@ public final class Sizing {
     return capacity ->
         shop.unit()
             .map(owned -> cooling(owned, capacity, room))
-            .orElseGet(
-                () -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
+            .orElseGet(() -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
   }
 
   private static Cooling cooling(CoolingUnit owned, double capacity, int room) {

@@ -51,15 +51,23 @@ final class DayRunner {
   }
 
   /** Where a run stands between two days. */
-  record State(double[] heat, double[] water) {}
+  static final class State {
+    private final double[] heat;
+    private final double[] water;
+
+    private State(double[] heat, double[] water) {
+      this.heat = heat;
+      this.water = water;
+    }
+  }
 
   State state() {
     return new State(march.state(), moisture.state());
   }
 
   void restore(State state) {
-    march.restore(state.heat());
-    moisture.restore(state.water());
+    march.restore(state.heat);
+    moisture.restore(state.water);
   }
 
   /** Begins with the steady state under the mean of an idle day. */
@@ -71,8 +79,10 @@ final class DayRunner {
       double heat = 0;
       for (int hour = 1; hour <= 24; hour++) {
         double each =
-            model.streams().total(
-                    r, model.meanOutdoor() + 5, DayKind.IDLE, (hour - 1) * PER_HOUR, PER_HOUR)
+            model
+                    .streams()
+                    .total(
+                        r, model.meanOutdoor() + 5, DayKind.IDLE, (hour - 1) * PER_HOUR, PER_HOUR)
                 * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
         flow += each / 24;
         heat += each * model.outdoor(hour) / 24;
@@ -93,8 +103,7 @@ final class DayRunner {
     double[][] sums = new double[9][24];
     for (int slot = 0; slot < SLOTS; slot++) {
       int hour = slot / PER_HOUR;
-      boolean on =
-          cooling.isPresent() && kind == DayKind.WORKING && working.at(slot) > 0;
+      boolean on = cooling.isPresent() && kind == DayKind.WORKING && working.at(slot) > 0;
       prepare(kind, slot);
       double fraction = 0;
       Delivered able = null;
@@ -105,12 +114,9 @@ final class DayRunner {
                 .unit()
                 .at(
                     model.outdoor(hour + 1),
-                    new AirState(
-                        march.air(room), moisture.humidityRatio(room), model.pressure()));
+                    new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
         fraction = fraction(able);
-        drivers.airSource(
-            room,
-            days.get(kind).airGain(room, slot) - fraction * able.sensible());
+        drivers.airSource(room, days.get(kind).airGain(room, slot) - fraction * able.sensible());
         limits.addAll(able.limits());
       }
       march.step(drivers);
@@ -174,9 +180,7 @@ final class DayRunner {
         mean(sums[1]),
         Profile.of(hour -> MoistAir.dewPoint(water.at(hour), pressure)),
         Profile.of(
-            hour ->
-                Math.min(
-                    1, MoistAir.relativeHumidity(air.at(hour), water.at(hour), pressure))),
+            hour -> Math.min(1, MoistAir.relativeHumidity(air.at(hour), water.at(hour), pressure))),
         mean(sums[3]),
         mean(sums[4]),
         mean(sums[5]),

@@ -56,8 +56,7 @@ public record LivedDay(
     boolean firstWorse = peak(first, judged) > peak(repeating, judged);
     Set<String> beyond = new TreeSet<>();
     runner.limits().forEach(limit -> beyond.add(limit.name()));
-    return new LivedDay(
-        firstWorse ? first : repeating, firstWorse, judged, setPoint, beyond);
+    return new LivedDay(firstWorse ? first : repeating, firstWorse, judged, setPoint, beyond);
   }
 
   static Trace repeat(DayRunner runner, DayKind kind) {

@@ -7,7 +7,9 @@ import java.util.function.DoubleFunction;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.ShopModel;
 
-/** Answers that take many lived days: up to what heat a unit keeps up, and which size would hold. */
+/**
+ * Answers that take many lived days: up to what heat a unit keeps up, and which size would hold.
+ */
 public final class UnitSearch {
 
   /** Range of outdoor peaks searched, °C: 60 to 130 °F. */
