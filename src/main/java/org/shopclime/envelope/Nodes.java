@@ -8,16 +8,19 @@ import java.util.List;
  * A stack of layers cut into slices: a chain of nodes from the outer face (0) to the inner face,
  * with a heat capacity at each node and a conductance between neighbours.
  *
- * <p>Each layer with mass is cut into equal slices no thicker than the depth that a wave of one
- * hour reaches into it, √(α · 3600 s / π), at least 1 and at most 10; the mass of a slice goes half
- * to each of its bounding nodes. Layers without mass add to the resistance between the nodes beside
- * them; so only the two faces can be without capacity. Error: the daily wave through the walls of
- * {@code NodesPublishedTest} comes out within 0.5 % and 0.05 h of the exact one.
+ * <p>Each layer with mass is cut into equal slices no thicker than the depth that a wave of 15
+ * minutes reaches into it, √(α · 900 s / π), at least 1 and at most 24; the mass of a slice goes
+ * half to each of its bounding nodes. Layers without mass add to the resistance between the nodes
+ * beside them; so only the two faces can be without capacity.
+ *
+ * <p>Error: one slice leaves out ωRC/6 of the wave at most, 0.35 % at a day and 4 % at two hours.
+ * Against the exact matrix, any stack of the materials table comes out within 0.6 % of its U-factor
+ * at a day and 4.5 % at two hours ({@code NodesProperties}).
  */
 public final class Nodes {
 
-  private static final double WAVE = 3600;
-  private static final int MOST_SLICES = 10;
+  private static final double WAVE = 900;
+  private static final int MOST_SLICES = 24;
 
   private final double[] capacities;
   private final double[] conductances;
