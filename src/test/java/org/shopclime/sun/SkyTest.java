@@ -78,6 +78,14 @@ class SkyTest {
   }
 
   @Test
+  void theBrightPartIsNeverMoreThanTheWhole() {
+    // Half a degree of sun with far too much sky: only the bright part is left, over cos 85
+    // degrees.
+    FaceSun face = PerezSky.on(0, 180, new SunAngles(0.5, 180), 0, 500, 94, 0.2);
+    assertThat(face.sky()).isCloseTo(500 * Math.sin(Math.toRadians(0.5)) / 0.0871557, within(1e-3));
+  }
+
+  @Test
   void skyTemperatureByHand() {
     // Clark-Allen: dew point 0 °C: 0.787 + 0.764 ln(273.15/273) = 0.78742; 293.15 x 0.94200 K.
     assertThat(SkyTemperature.clarkAllen(20, 0, 0)).isCloseTo(3.00, within(0.01));
