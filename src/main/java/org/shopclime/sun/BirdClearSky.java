@@ -6,7 +6,8 @@ package org.shopclime.sun;
  * <p>Source: R. E. Bird and R. L. Hulstrom, A Simplified Clear Sky Model for Direct and Diffuse
  * Insolation on Horizontal Surfaces, SERI/TR-642-761 (1981). Departures: the strength outside the
  * air is that of {@link AstronomicalDay} (the report has 1353 W/m²); the aerosol depth is the
- * report's broadband one, given as it is instead of from depths at two wavelengths.
+ * report's broadband one, given as it is instead of from depths at two wavelengths; the Rayleigh
+ * curve, which turns back up beyond an air mass of 14 (sun below 3.4 degrees), is held there.
  *
  * <p>Error: a few per cent of the beam against rigorous models for sun higher than 10 degrees, by
  * the report; the unknown aerosol moves it more.
@@ -21,6 +22,9 @@ public final class BirdClearSky {
 
   /** Absorbing part of the aerosol (the report's K1). */
   private static final double ABSORBING = 0.1;
+
+  /** Air mass at which the Rayleigh curve takes most. */
+  private static final double RAYLEIGH_TURNS = 14;
 
   /** Pressure to which the air mass is referred, Pa. */
   private static final double SEA_LEVEL_PA = 101_325;
@@ -62,8 +66,10 @@ public final class BirdClearSky {
     double mass = 1 / (vertical + 0.15 * Math.pow(3.885 + altitudeDeg, -1.25));
     double massHere = mass * pressurePa / SEA_LEVEL_PA;
 
+    double scattering = Math.min(massHere, RAYLEIGH_TURNS);
     double rayleigh =
-        Math.exp(-0.0903 * Math.pow(massHere, 0.84) * (1 + massHere - Math.pow(massHere, 1.01)));
+        Math.exp(
+            -0.0903 * Math.pow(scattering, 0.84) * (1 + scattering - Math.pow(scattering, 1.01)));
     double ozonePath = ozoneCm * mass;
     double ozone =
         1

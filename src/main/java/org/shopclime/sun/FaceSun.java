@@ -13,9 +13,9 @@ public record FaceSun(double beam, double sky, double ground, double incidenceDe
 
   /** Refuses less than nothing. */
   public FaceSun {
-    Range.check("beam, W/m²", beam, 0, 2000);
-    Range.check("sky, W/m²", sky, 0, 5000);
-    Range.check("ground, W/m²", ground, 0, 4000);
+    Range.check("beam, W/m²", beam, 0, Double.MAX_VALUE);
+    Range.check("sky, W/m²", sky, 0, Double.MAX_VALUE);
+    Range.check("ground, W/m²", ground, 0, Double.MAX_VALUE);
     Range.check("incidence, degrees", incidenceDeg, 0, 180);
   }
 

@@ -10,8 +10,9 @@ import org.shopclime.sun.PaneOptics.Pass;
  * the inner surface and the rest at the outer one; {@link #innerShare} tells that share.
  *
  * <p>A window known by its label keeps its label: at normal incidence and rating films the two
- * parts make the SHGC, and glass with rating films makes the U-factor. Its shape over the angle is
- * that of clear panes, one or two by the U-factor.
+ * parts make the SHGC, and glass with rating films makes the U-factor. What passes and what is not
+ * thrown back fall over the angle as with clear panes, one or two by the U-factor; the rest is
+ * absorbed.
  *
  * <p>Error: within 0.02 of handbook tables for clear glass ({@code GlassOpticsPublishedTest}); for
  * tinted or coated panes up to about 0.03 of the SHGC at 60 degrees (from memory of such tables). A
@@ -31,7 +32,7 @@ public final class GlassOptics {
   private static final double PANES_OUTSIDE = 1 / 21.0;
 
   private final double transmittanceScale;
-  private final double absorptanceScale;
+  private final double keptScale;
   private final PaneOptics one;
   private final PaneOptics two;
   private final double oneShare;
@@ -55,7 +56,8 @@ public final class GlassOptics {
     this.oneShare = oneShare;
     Pass shape = mixed(one.at(0), two.at(0));
     this.transmittanceScale = normal.transmitted() / shape.transmitted();
-    this.absorptanceScale = normal.absorbed() / shape.absorbed();
+    this.keptScale =
+        (normal.transmitted() + normal.absorbed()) / (shape.transmitted() + shape.absorbed());
     this.evenlyAbsorbed = evenlyAbsorbed;
     this.glassResistance = glassResistance;
     this.insideFilm = insideFilm;
@@ -247,12 +249,16 @@ public final class GlassOptics {
     return first.times(oneShare).plus(second.times(1 - oneShare));
   }
 
+  /**
+   * What is thrown back follows bare glass too; what neither passes nor is thrown back is absorbed.
+   */
   private Pass scaled(Pass pass) {
-    double absorbed = absorptanceScale * pass.absorbed();
-    return new Pass(
-        transmittanceScale * pass.transmitted(),
-        absorbed,
-        evenlyAbsorbed ? absorbed / 2 : absorptanceScale * pass.absorbedInside());
+    if (!evenlyAbsorbed) {
+      return pass;
+    }
+    double transmitted = transmittanceScale * pass.transmitted();
+    double absorbed = keptScale * (pass.transmitted() + pass.absorbed()) - transmitted;
+    return new Pass(transmitted, absorbed, absorbed / 2);
   }
 
   private static double share(Pass pass) {

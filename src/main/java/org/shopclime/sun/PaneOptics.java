@@ -1,13 +1,15 @@
 package org.shopclime.sun;
 
 /**
- * Light through equal panes of bare glass at any angle: Fresnel's reflection at each surface for
- * both polarisations, Bouguer's absorption along the slanted way, and all reflections back and
- * forth.
+ * Light through equal panes of bare glass at any angle: Fresnel's reflection at each surface and
+ * Bouguer's absorption along the slanted way for both polarisations, their mean for each pane, and
+ * all reflections between the panes.
  *
  * <p>Source: index and absorption of a pane from its two normal figures as in W. A. Furler, Angular
  * dependence of optical properties of homogeneous glasses, ASHRAE Transactions 97(2), 1991; panes
- * put together layer by layer (exact).
+ * put together layer by layer. Each pane is given unpolarised light, as the rating of windows does
+ * (ISO 15099, and the tables in {@code published/sun}); to follow either polarisation through all
+ * panes would pass 0.024 more at 60 degrees through two panes.
  */
 final class PaneOptics {
 
@@ -44,9 +46,7 @@ final class PaneOptics {
     double through = Math.exp(-opticalDepth / inside);
     double across = (outside - index * inside) / (outside + index * inside);
     double along = (inside - index * outside) / (inside + index * outside);
-    Pass first = pass(across * across, through);
-    Pass second = pass(along * along, through);
-    return first.plus(second).times(0.5);
+    return pass(across * across, along * along, through);
   }
 
   /** Mean over an even half sphere of light. */
@@ -60,10 +60,11 @@ final class PaneOptics {
     return sum.times(1.0 / STEPS);
   }
 
-  private Pass pass(double surface, double through) {
-    double bounce = surface * through;
-    double t = (1 - surface) * (1 - surface) * through / (1 - bounce * bounce);
-    double r = surface * (1 + through * t);
+  private Pass pass(double across, double along, double through) {
+    double acrossT = paneTransmittance(across, through);
+    double alongT = paneTransmittance(along, through);
+    double t = (acrossT + alongT) / 2;
+    double r = (across * (1 + through * acrossT) + along * (1 + through * alongT)) / 2;
     int count = panes.count();
     double[] behind = new double[count + 1]; // reflectance of pane i and all behind it
     for (int i = count - 1; i >= 0; i--) {
@@ -80,6 +81,11 @@ final class PaneOptics {
       arriving = leaving;
     }
     return new Pass(arriving, absorbed, weighted);
+  }
+
+  private static double paneTransmittance(double surface, double through) {
+    double bounce = surface * through;
+    return (1 - surface) * (1 - surface) * through / (1 - bounce * bounce);
   }
 
   /**

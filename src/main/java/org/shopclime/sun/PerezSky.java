@@ -10,8 +10,9 @@ package org.shopclime.sun;
  * at the sun's middle; below 5 degrees of sun its weight is held as in the paper, so there a level
  * face reads a little less than it was given.
  *
- * <p>Departures: where the horizon band would make the sky less than nothing it is nothing; with
- * the sun down what is left of the sky is even.
+ * <p>Departures: the bright part is a share and never more than the whole; where the horizon band
+ * would make the sky less than nothing it is nothing; with the sun down what is left of the sky is
+ * even.
  *
  * <p>Error: some 10 to 15 W/m² of one hour on a wall, by the paper.
  */
@@ -80,7 +81,7 @@ public final class PerezSky {
       double mass = 1 / (vertical + 0.15 * Math.pow(3.885 + sun.altitudeDeg(), -1.253));
       double brightness = diffuseHorizontal * mass / outside; // eq. 2
       double[] f = COEFFICIENTS[bin(clearness)];
-      around = Math.max(0, f[0] + f[1] * brightness + f[2] * zenith);
+      around = Math.max(0, Math.min(1, f[0] + f[1] * brightness + f[2] * zenith));
       horizon = f[3] + f[4] * brightness + f[5] * zenith;
     }
     double sky = // eq. 9

@@ -4,9 +4,9 @@ package org.shopclime.sun;
  * What lies behind the two figures of a window's label: sun passed and absorbed at normal
  * incidence, and the films at which the label was rated.
  *
- * <p>Source: D. Arasteh, C. Kohler, B. Griffith, Modeling Windows in Energy Plus with Simple
- * Performance Indices, LBNL-2804E (2009); coefficients from memory. The report ends at U 7
- * W/(m²·K); its relations stay smooth to 9, and we use them to there (frames of bare metal).
+ * <p>Source: D. Arasteh, C. Kohler and B. Griffith, report LBNL-2804E (2009) on windows by simple
+ * performance indices; coefficients from memory. The report ends at U 7 W/(m²·K); its relations
+ * stay smooth to 9, and we use them to there (frames of bare metal).
  *
  * @param transmittance sun passed at normal incidence
  * @param glassResistance surface to surface, m²·K/W

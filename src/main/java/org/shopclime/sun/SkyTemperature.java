@@ -34,19 +34,15 @@ public final class SkyTemperature {
   }
 
   /**
-   * Sky temperature from dew point, hour, pressure and the height of the cloud.
-   *
-   * <p>Source: M. Martin and P. Berdahl, Characteristics of infrared sky radiation in the United
-   * States, Solar Energy 33(3/4), 1984. Opaque cloud counts as black at its own, lower,
-   * temperature.
+   * Sky temperature from dew point, hour, pressure and the height of the cloud; no thin cloud.
    *
    * @param dryBulb air temperature, °C, -70 to 60
    * @param dewPoint dew point, °C, -80 to 40
    * @param hourOfDay hours after local midnight, 0 to 24
    * @param pressurePa air pressure, Pa, 30000 to 110000
    * @param opaqueCloudTenths opaque cloud, tenths of the sky, 0 to 10
-   * @param cloudBaseM height of the cloud above the ground, m, 0 to 20000; 2000 where unknown is
-   *     common practice
+   * @param cloudBaseM height of the opaque cloud above the ground, m, 0 to 30000; 2000 where
+   *     unknown is common practice
    * @return sky temperature, °C
    * @throws IllegalArgumentException if a figure is outside its range
    */
@@ -57,10 +53,41 @@ public final class SkyTemperature {
       double pressurePa,
       double opaqueCloudTenths,
       double cloudBaseM) {
+    return martinBerdahl(
+        dryBulb, dewPoint, hourOfDay, pressurePa, opaqueCloudTenths, 0, cloudBaseM);
+  }
+
+  /**
+   * Sky temperature from dew point, hour, pressure, opaque and thin cloud.
+   *
+   * <p>Source: M. Martin and P. Berdahl, Characteristics of infrared sky radiation in the United
+   * States, Solar Energy 33(3/4), 1984. Opaque cloud counts as black at its own, lower,
+   * temperature; thin cloud as a high veil of emissivity 0.4 at 8 km (from memory).
+   *
+   * @param dryBulb air temperature, °C, -70 to 60
+   * @param dewPoint dew point, °C, -80 to 40
+   * @param hourOfDay hours after local midnight, 0 to 24
+   * @param pressurePa air pressure, Pa, 30000 to 110000
+   * @param opaqueCloudTenths opaque cloud, tenths of the sky, 0 to 10
+   * @param thinCloudTenths total less opaque cloud, tenths of the sky, 0 to 10 less the opaque
+   * @param cloudBaseM height of the opaque cloud above the ground, m, 0 to 30000; 2000 where
+   *     unknown is common practice
+   * @return sky temperature, °C
+   * @throws IllegalArgumentException if a figure is outside its range
+   */
+  public static double martinBerdahl(
+      double dryBulb,
+      double dewPoint,
+      double hourOfDay,
+      double pressurePa,
+      double opaqueCloudTenths,
+      double thinCloudTenths,
+      double cloudBaseM) {
     double n = check(dryBulb, dewPoint, opaqueCloudTenths);
+    Range.check("thin cloud, tenths", thinCloudTenths, 0, 10 - n);
     Range.check("hour of day", hourOfDay, 0, 24);
     Range.check("pressure, Pa", pressurePa, 30_000, 110_000);
-    Range.check("cloud base, m", cloudBaseM, 0, 20_000);
+    Range.check("cloud base, m", cloudBaseM, 0, 30_000);
     double dew = dewPoint / 100;
     double clear =
         0.711
@@ -68,7 +95,9 @@ public final class SkyTemperature {
             + 0.73 * dew * dew
             + 0.013 * Math.cos(2 * Math.PI * hourOfDay / 24)
             + 0.00012 * (pressurePa / 100 - 1000);
-    double cloud = n / 10 * Math.exp(-cloudBaseM / 8200);
+    double cloud =
+        n / 10 * Math.exp(-cloudBaseM / 8200)
+            + 0.4 * thinCloudTenths / 10 * Math.exp(-8000 / 8200.0);
     return ofEmissivity(dryBulb, clear + (1 - clear) * cloud);
   }
 
