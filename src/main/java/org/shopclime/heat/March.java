@@ -13,10 +13,12 @@ import java.util.Arrays;
  * stage 1 plus γ times stage 2; with these, heat stored equals heat come in, to rounding. Nodes
  * without capacity follow at once, in both stages.
  *
- * <p>Error: falls with the square of the step ({@code MarchConvergenceTest}). Not for several
- * threads at once. Numbers of rooms, chains and boundaries out of range are refused with an {@link
- * IllegalArgumentException}. No method but the constructor, {@link #state} and {@link #startSteady}
- * allocates.
+ * <p>Error: falls with the square of the step ({@code MarchConvergenceTest}). A jump of the drivers
+ * is overshot, by at most 21 %, in what answers faster than the step and has capacity (R(z) &lt; 0
+ * for steps above 2.4 time constants, least at 8.2); what has none follows the driver exactly. Not
+ * for several threads at once. Numbers of rooms, chains and boundaries out of range are refused
+ * with an {@link IllegalArgumentException}. No method but the constructor, {@link #state} and
+ * {@link #startSteady} allocates.
  */
 public final class March {
 
