@@ -2,7 +2,6 @@ package org.shopclime.unit;
 
 import java.util.Set;
 import org.shopclime.air.AirState;
-import org.shopclime.air.MoistAir;
 import org.shopclime.quantity.Units;
 
 /**
@@ -35,13 +34,8 @@ public final class RoomUnit {
   private static final Range OUTDOOR_DRY_BULB = new Range(-60, 80);
   private static final Range PRESSURE = new Range(60000, 110000);
 
-  /** Closeness of the wet bulb that just wets the coil, K. */
-  private static final double CLOSE = 1e-10;
-
   /** Wet bulb above dry bulb that still passes as rounding, K. */
   private static final double FOG = 0.01;
-
-  private static final int MOST_STEPS = 100;
 
   private final double ratedCapacity;
   private final double ratedPower;
@@ -174,154 +168,29 @@ public final class RoomUnit {
     OUTDOOR_DRY_BULB.require("outdoor dry bulb", outdoorDryBulb, "°C");
     ENTERING_DRY_BULB.require("entering dry bulb", t, "°C");
     PRESSURE.require("pressure", p, "Pa");
-    double massFlow = ratedAirflow * airflowFraction * MoistAir.dryAirDensity(t, w, p);
-    double bypass = coil.bypassFactor(massFlow);
-    double touched = massFlow * (1 - bypass);
-    double wetBulb = MoistAir.wetBulb(t, w, p);
+    double massFlow = ratedAirflow * airflowFraction * entering.dryAirDensity();
+    double wetBulb = entering.wetBulb();
     if (!(wetBulb <= t + FOG)) {
       throw new IllegalArgumentException(
           "entering air is fog: wet bulb " + wetBulb + " °C, " + entering);
     }
-    double total = total(wetBulb, outdoorDryBulb);
-    double missing = Saturation.humidityRatio(face(t, w, total / touched), p) - w;
-    return missing >= 0
-        ? dry(outdoorDryBulb, entering, massFlow, bypass, wetBulb, missing)
-        : wet(outdoorDryBulb, entering, massFlow, bypass, wetBulb, total);
+    return new CoilPass(
+            this, outdoorDryBulb, t, wetBulb, w, p, massFlow, coil.bypassFactor(massFlow))
+        .delivered();
   }
 
-  private Delivered wet(
-      double outdoor,
-      AirState entering,
-      double massFlow,
-      double bypass,
-      double wetBulb,
-      double total) {
-    double t = entering.dryBulb();
-    double w = entering.humidityRatio();
-    double p = entering.pressure();
-    double h = MoistAir.enthalpy(t, w);
-    double apparatusDewPoint =
-        Saturation.temperature(h - total / (massFlow * (1 - bypass)), p, wetBulb);
-    double saturated = Math.min(w, Saturation.humidityRatio(apparatusDewPoint, p));
-    double leavingW = saturated + bypass * (w - saturated);
-    double leavingH = h - total / massFlow;
-    double leavingT = MoistAir.dryBulbFromEnthalpy(leavingH, leavingW);
-    if (leavingW > Saturation.humidityRatio(leavingT, p)) {
-      leavingT = Saturation.temperature(leavingH, p, wetBulb);
-      leavingW = Saturation.humidityRatio(leavingT, p);
-    }
-    double condensate = massFlow * (w - leavingW);
-    double latent = condensate * Saturation.vapourEnthalpy(t);
-    return new Delivered(
-        total,
-        total - latent,
-        latent,
-        power(wetBulb, outdoor, total),
-        leavingT,
-        leavingW,
-        apparatusDewPoint,
-        bypass,
-        massFlow,
-        condensate,
-        false,
-        limits(wetBulb, outdoor, apparatusDewPoint));
-  }
-
-  private Delivered dry(
-      double outdoor,
-      AirState entering,
-      double massFlow,
-      double bypass,
-      double wetBulb,
-      double missing) {
-    double t = entering.dryBulb();
-    double w = entering.humidityRatio();
-    double touched = massFlow * (1 - bypass);
-    double justWets = wetBulbThatJustWets(outdoor, entering, touched, wetBulb, missing);
-    double total = total(justWets, outdoor);
-    double face = face(t, w, total / touched);
-    return new Delivered(
-        total,
-        total,
-        0,
-        power(justWets, outdoor, total),
-        t - total / (massFlow * MoistAir.humidHeat(w)),
-        w,
-        face,
-        bypass,
-        massFlow,
-        0,
-        true,
-        limits(justWets, outdoor, face));
-  }
-
-  /**
-   * The wet bulb at which air of the entering dry bulb is just as moist as saturation at the coil
-   * face. It lies between the entering wet bulb, where water is missing, and the dry bulb, where
-   * air is saturated: secant steps, halved where one would leave that bracket. If it lies below the
-   * tested range, the entering wet bulb is returned, as the curves hold the same edge for both.
-   */
-  private double wetBulbThatJustWets(
-      double outdoor, AirState entering, double touched, double wetBulb, double missing) {
-    double low = wetBulb;
-    double missingBefore = missing;
-    double high = entering.dryBulb();
-    double edge = curves.lowestWetBulb();
-    if (low < edge) {
-      if (high <= edge) {
-        return wetBulb;
-      }
-      low = edge;
-      missingBefore = missing(outdoor, entering, touched, edge);
-    }
-    if (!(missingBefore > 0)) {
-      return wetBulb;
-    }
-    double before = low;
-    double now = Math.min(low + 1, 0.5 * (low + high));
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double missingNow = missing(outdoor, entering, touched, now);
-      if (missingNow > 0) {
-        low = now;
-      } else {
-        high = now;
-      }
-      double next = now - missingNow * (now - before) / (missingNow - missingBefore);
-      if (!(next >= low && next <= high)) {
-        next = 0.5 * (low + high);
-      }
-      if (Math.abs(next - now) < CLOSE) {
-        return next;
-      }
-      before = now;
-      missingBefore = missingNow;
-      now = next;
-    }
-    throw new ArithmeticException("no wet bulb just wets the coil at " + entering);
-  }
-
-  /** Water that air of the entering dry bulb and this wet bulb lacks to wet the face, kg/kg. */
-  private double missing(double outdoor, AirState entering, double touched, double wetBulb) {
-    double t = entering.dryBulb();
-    double w = MoistAir.humidityRatioFromWetBulb(t, wetBulb, entering.pressure());
-    double face = face(t, w, total(wetBulb, outdoor) / touched);
-    return Saturation.humidityRatio(face, entering.pressure()) - w;
-  }
-
-  /** Temperature of air cooled without losing water, °C; {@code perKilogram} in J/kg. */
-  private static double face(double t, double w, double perKilogram) {
-    return t - perKilogram / MoistAir.humidHeat(w);
-  }
-
-  private double total(double wetBulb, double outdoor) {
+  /** Total capacity at this airflow, W; edges held. */
+  double total(double wetBulb, double outdoor) {
     return capacityAtThisAirflow * curves.capacityRatio(wetBulb, outdoor);
   }
 
-  private double power(double wetBulb, double outdoor, double total) {
+  /** Power drawn while delivering this total, W; edges held. */
+  double power(double wetBulb, double outdoor, double total) {
     return total * powerPerCapacityAtThisAirflow * curves.powerPerCapacityRatio(wetBulb, outdoor);
   }
 
-  private Set<Limit> limits(double wetBulb, double outdoor, double face) {
+  /** What was held, or ices. */
+  Set<Limit> limits(double wetBulb, double outdoor, double face) {
     int bits = airflowBits | curves.limitBits(wetBulb, outdoor);
     return Limit.setOf(face < 0 ? bits | Limit.COIL_ICES.bit() : bits);
   }

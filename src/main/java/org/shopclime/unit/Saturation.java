@@ -18,8 +18,8 @@ final class Saturation {
   /** Gas constant of water vapour, J/(kg K). */
   private static final double VAPOUR_GAS_CONSTANT = 461.52;
 
-  /** Closeness wished in temperature, K. */
-  private static final double CLOSE = 1e-11;
+  /** The step after one of this size, K, is below 1e-9 K; well above the kink at 0.01 °C. */
+  private static final double CLOSE = 1e-7;
 
   private static final int MOST_STEPS = 60;
 

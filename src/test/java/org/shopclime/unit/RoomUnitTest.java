@@ -313,9 +313,7 @@ class RoomUnitTest {
   }
 
   private static AirState air(double fahrenheit, double humidity) {
-    double t = celsius(fahrenheit);
-    double vapour = humidity * MoistAir.saturationPressure(t);
-    return new AirState(t, 0.621945 * vapour / (SEA_LEVEL - vapour), SEA_LEVEL);
+    return AirState.ofRelativeHumidity(celsius(fahrenheit), humidity, SEA_LEVEL);
   }
 
   private static double celsius(double fahrenheit) {
