@@ -1,5 +1,7 @@
 package org.shopclime.unit;
 
+import org.shopclime.quantity.Units;
+
 /**
  * The efficiency on the label of a room air conditioner: cooling over power with the standby of a
  * year added (combined energy efficiency ratio), here in W/W.
@@ -17,9 +19,6 @@ public final class Ceer {
 
   /** Standby power assumed where none is known, W; common practice for units with a remote. */
   public static final double USUAL_STANDBY = 1;
-
-  /** BTU/Wh in a W/W. */
-  private static final double BTU_PER_WH = 1 / Btuh.WATTS;
 
   private Ceer() {}
 
@@ -75,7 +74,7 @@ public final class Ceer {
    */
   public static double leastFrom2014(double capacity) {
     requirePositive("capacity", capacity);
-    double btuh = Btuh.printed(capacity);
+    double btuh = Math.rint(Units.btuh(capacity));
     double least;
     if (btuh < 8000) {
       least = 11.0;
@@ -88,7 +87,7 @@ public final class Ceer {
     } else {
       least = 9.0;
     }
-    return least / BTU_PER_WH;
+    return Units.wattsPerWattFromEer(least);
   }
 
   private static void requirePositive(String what, double value) {

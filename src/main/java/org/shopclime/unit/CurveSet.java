@@ -12,8 +12,8 @@ import java.util.Set;
  */
 public final class CurveSet {
 
-  /** Widest temperature taken as an argument at all, °C; beyond it something else was meant. */
-  private static final double WIDEST = 100;
+  /** Temperatures taken as an argument at all, °C; beyond it something else was meant. */
+  private static final Range SENSIBLE_QUESTION = new Range(-100, 100);
 
   private final Biquadratic capacity;
   private final Biquadratic powerPerCapacity;
@@ -87,8 +87,8 @@ public final class CurveSet {
    * @throws IllegalArgumentException if an argument is outside its range or NaN
    */
   public Evaluation at(double enteringWetBulb, double outdoorDryBulb, double airflowFraction) {
-    requireTemperature("entering wet bulb", enteringWetBulb);
-    requireTemperature("outdoor dry bulb", outdoorDryBulb);
+    SENSIBLE_QUESTION.require("entering wet bulb", enteringWetBulb, "°C");
+    SENSIBLE_QUESTION.require("outdoor dry bulb", outdoorDryBulb, "°C");
     if (!(airflowFraction > 0 && airflowFraction <= 1)) {
       throw new IllegalArgumentException(
           "airflow fraction " + airflowFraction + " is not above 0, to 1");
@@ -97,7 +97,7 @@ public final class CurveSet {
         capacityRatio(enteringWetBulb, outdoorDryBulb) * capacityRatio(airflowFraction),
         powerPerCapacityRatio(enteringWetBulb, outdoorDryBulb)
             * powerPerCapacityRatio(airflowFraction),
-        Limit.setOf(limitBits(enteringWetBulb, outdoorDryBulb, airflowFraction)));
+        Limit.setOf(limitBits(enteringWetBulb, outdoorDryBulb) | limitBits(airflowFraction)));
   }
 
   /**
@@ -156,18 +156,15 @@ public final class CurveSet {
     return airflow.powerPerCapacity(AirflowCurves.TESTED.nearest(airflowFraction));
   }
 
-  /** The edges held at this state, as bits of {@link Limit#bit}. */
-  int limitBits(double enteringWetBulb, double outdoorDryBulb, double airflowFraction) {
+  /** The edges held at these temperatures, as bits of {@link Limit#bit}. */
+  int limitBits(double enteringWetBulb, double outdoorDryBulb) {
     return wetBulb.bits(enteringWetBulb, Limit.WET_BULB_LOW, Limit.WET_BULB_HIGH)
-        | outdoor.bits(outdoorDryBulb, Limit.OUTDOOR_LOW, Limit.OUTDOOR_HIGH)
-        | (airflowFraction < AirflowCurves.TESTED.low() ? Limit.AIRFLOW_LOW.bit() : 0);
+        | outdoor.bits(outdoorDryBulb, Limit.OUTDOOR_LOW, Limit.OUTDOOR_HIGH);
   }
 
-  private static void requireTemperature(String what, double celsius) {
-    if (!(celsius >= -WIDEST && celsius <= WIDEST)) {
-      throw new IllegalArgumentException(
-          what + " " + celsius + " °C is not within " + -WIDEST + " to " + WIDEST);
-    }
+  /** The edge held at this airflow, as a bit of {@link Limit#bit}. */
+  int limitBits(double airflowFraction) {
+    return airflowFraction < AirflowCurves.TESTED.low() ? Limit.AIRFLOW_LOW.bit() : 0;
   }
 
   /**
@@ -181,7 +178,7 @@ public final class CurveSet {
 
     /** Copies the limits. */
     public Evaluation {
-      limits = Set.copyOf(limits);
+      limits = Limit.frozen(limits);
     }
   }
 }

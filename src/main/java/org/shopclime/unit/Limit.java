@@ -52,6 +52,20 @@ public enum Limit {
     return COMBINATIONS.get(bits);
   }
 
+  /**
+   * The same limits in a set that cannot change; costs nothing for a set of {@link #setOf}.
+   *
+   * @param limits any set
+   * @return an unmodifiable equal
+   */
+  static Set<Limit> frozen(Set<Limit> limits) {
+    int bits = 0;
+    for (Limit limit : limits) {
+      bits |= limit.bit;
+    }
+    return setOf(bits);
+  }
+
   private static Set<Limit> combination(int bits) {
     EnumSet<Limit> set = EnumSet.noneOf(Limit.class);
     for (Limit limit : values()) {

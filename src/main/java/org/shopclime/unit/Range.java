@@ -1,5 +1,7 @@
 package org.shopclime.unit;
 
+import org.shopclime.quantity.Units;
+
 /**
  * A tested range.
  *
@@ -9,7 +11,19 @@ package org.shopclime.unit;
 record Range(double low, double high) {
 
   static Range ofFahrenheit(double low, double high) {
-    return new Range(RatingPoint.celsius(low), RatingPoint.celsius(high));
+    return new Range(Units.celsius(low), Units.celsius(high));
+  }
+
+  /**
+   * Refuses what lies outside.
+   *
+   * @throws IllegalArgumentException if outside or NaN
+   */
+  void require(String what, double value, String unit) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          what + " " + value + " " + unit + " is not within " + low + " to " + high);
+    }
   }
 
   /** The value itself inside the range, else the edge nearest to it; {@link #bits} tells. */

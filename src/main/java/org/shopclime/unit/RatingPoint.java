@@ -1,5 +1,8 @@
 package org.shopclime.unit;
 
+import org.shopclime.air.MoistAir;
+import org.shopclime.quantity.Units;
+
 /**
  * The state in which room air conditioners are rated, at sea level.
  *
@@ -9,24 +12,19 @@ package org.shopclime.unit;
 public final class RatingPoint {
 
   /** Dry bulb of the air entering the indoor coil, °C. */
-  public static final double INDOOR_DRY_BULB = celsius(80);
+  public static final double INDOOR_DRY_BULB = Units.celsius(80);
 
   /** Wet bulb of the air entering the indoor coil, °C. */
-  public static final double INDOOR_WET_BULB = celsius(67);
+  public static final double INDOOR_WET_BULB = Units.celsius(67);
 
   /** Outdoor dry bulb, °C. */
-  public static final double OUTDOOR_DRY_BULB = celsius(95);
+  public static final double OUTDOOR_DRY_BULB = Units.celsius(95);
 
   /** Outdoor wet bulb, °C; units that throw condensate on the hot coil feel it. */
-  public static final double OUTDOOR_WET_BULB = celsius(75);
+  public static final double OUTDOOR_WET_BULB = Units.celsius(75);
 
   /** Standard pressure at sea level, Pa. */
-  public static final double PRESSURE = 101325;
+  public static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
 
   private RatingPoint() {}
-
-  /** °C of a printed °F figure. */
-  static double celsius(double fahrenheit) {
-    return (fahrenheit - 32) / 1.8;
-  }
 }

@@ -3,6 +3,7 @@ package org.shopclime.unit;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.shopclime.quantity.Units;
 
 /**
  * The rule of thumb by floor area that most buyers meet first, to set beside a computed answer.
@@ -24,9 +25,6 @@ public final class RoomSizeGuide {
 
   /** Largest area of the table, ft², itself included. */
   private static final double LARGEST = 2500;
-
-  /** m² in a ft², exact. */
-  private static final double SQUARE_METRES = 0.3048 * 0.3048;
 
   /** BTU/h by the area, ft², from which it holds, up to the next. */
   private static final NavigableMap<Double, Double> TABLE =
@@ -63,9 +61,9 @@ public final class RoomSizeGuide {
           "area "
               + m2
               + " m² is not within "
-              + LEAST * SQUARE_METRES
+              + Units.squareMetresFromSquareFeet(LEAST)
               + " to "
-              + LARGEST * SQUARE_METRES);
+              + Units.squareMetresFromSquareFeet(LARGEST));
     }
     return TABLE.floorEntry(squareFeet(m2)).getValue();
   }
@@ -102,7 +100,7 @@ public final class RoomSizeGuide {
 
   /** To a thousandth of a ft², so that a converted edge stays on its row. */
   private static double squareFeet(double m2) {
-    return Math.rint(m2 / SQUARE_METRES * 1000) / 1000;
+    return Math.rint(Units.squareFeet(m2) * 1000) / 1000;
   }
 
   /** How much sun the room gets. */

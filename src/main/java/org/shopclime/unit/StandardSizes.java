@@ -3,6 +3,7 @@ package org.shopclime.unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.shopclime.quantity.Units;
 
 /**
  * The sizes window units are sold in.
@@ -18,7 +19,8 @@ public final class StandardSizes {
     5000, 6000, 8000, 10000, 12000, 15000, 18000, 24000, 28000, 36000
   };
 
-  private static final List<Double> WATTS = Arrays.stream(BTUH).map(Btuh::toWatts).boxed().toList();
+  private static final List<Double> WATTS =
+      Arrays.stream(BTUH).map(Units::wattsFromBtuh).boxed().toList();
 
   private StandardSizes() {}
 
@@ -52,8 +54,8 @@ public final class StandardSizes {
       throw new IllegalArgumentException("capacity " + capacity + " W is not 0 or more");
     }
     return Arrays.stream(BTUH)
-        .filter(size -> size >= Btuh.printed(capacity))
-        .map(Btuh::toWatts)
+        .filter(size -> size >= Math.rint(Units.btuh(capacity)))
+        .map(Units::wattsFromBtuh)
         .findFirst();
   }
 }
