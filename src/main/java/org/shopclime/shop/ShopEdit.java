@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import org.shopclime.quantity.Units;
+import org.shopclime.quantity.Kind;
 
 /** The changes to a shop that are weighed against each other; each gives a changed copy. */
 public final class ShopEdit {
@@ -70,7 +70,7 @@ public final class ShopEdit {
         face -> {
           boolean outdoorWall = face.part() == Part.WALL && face.behind().equals("outdoors");
           if (outdoorWall && face.build() instanceof Build.Framed framed) {
-            double batt = Units.rValueSi(rValues.get(framed.member()));
+            double batt = Typed.rValue("R-" + rValues.get(framed.member()));
             return face.withBuild(framed.withCavity(Math.max(framed.cavity(), batt)));
           }
           return face;
@@ -93,7 +93,8 @@ public final class ShopEdit {
             return face;
           }
           if (face.build() instanceof Build.Framed framed) {
-            double above = Math.max(framed.continuous(), resistance - framed.cavity());
+            double missing = Typed.tidy(Kind.R_VALUE, resistance - framed.cavity());
+            double above = Math.max(framed.continuous(), missing);
             return face.withBuild(framed.withContinuous(above));
           }
           if (face.build() instanceof Build.Layers plain) {
@@ -178,12 +179,12 @@ public final class ShopEdit {
    * @return the changed shop
    */
   public static Shop unitCapacity(Shop shop, double capacity) {
-    double volts = capacity > Units.wattsFromBtuh(15000) ? 230 : 115;
+    double volts = capacity > Typed.si(Kind.POWER, "15000 BTU/h") ? 230 : 115;
     CoolingUnit usual =
         new CoolingUnit(
             "",
             capacity,
-            Units.wattsPerWattFromEer(10.9),
+            Typed.si(Kind.EFFICIENCY, "10.9 BTU/Wh"),
             EfficiencyLabel.CEER,
             volts,
             Span.known(1));

@@ -43,6 +43,16 @@ public record Window(
   }
 
   /**
+   * The same with another name.
+   *
+   * @param name what the owner calls it
+   * @return the changed record
+   */
+  public Window withName(String name) {
+    return new Window(name, width, height, offset, sill, glass, innerShade, outerShade, overhang);
+  }
+
+  /**
    * The same with another outside shade.
    *
    * @param outerShade part of the sun that a screen or board outside lets through, 0 to 1

@@ -31,27 +31,27 @@ final class RandomShops {
           " padded ");
 
   private final Random random;
+  private final UnitSystem units;
 
   RandomShops(long seed) {
     random = new Random(seed);
+    units = random.nextBoolean() ? UnitSystem.SI : UnitSystem.INCH_POUND;
   }
 
   Shop shop() {
-    return (Shop) make(Shop.class, null, 0);
+    return ((Shop) make(Shop.class, null)).withUnits(units);
   }
 
-  private Object make(Type type, Say say, int depth) {
+  private Object make(Type type, Say say) {
     Class<?> raw = Field.raw(type);
     if (raw == Optional.class) {
-      return random.nextBoolean()
-          ? Optional.empty()
-          : Optional.of(make(Field.inner(type), say, depth));
+      return random.nextBoolean() ? Optional.empty() : Optional.of(make(Field.inner(type), say));
     }
     if (raw == List.class) {
       List<Object> list = new ArrayList<>();
       int size = random.nextInt(3);
       for (int i = 0; i < size; i++) {
-        list.add(make(Field.inner(type), say, depth + 1));
+        list.add(make(Field.inner(type), say));
       }
       return list;
     }
@@ -72,16 +72,13 @@ final class RandomShops {
     }
     if (raw.isSealed()) {
       Class<?>[] kinds = raw.getPermittedSubclasses();
-      return make(kinds[random.nextInt(kinds.length)], say, depth);
+      return make(kinds[random.nextInt(kinds.length)], say);
     }
     List<Object> values = new ArrayList<>();
     for (int i = 0; i < Field.of(raw).size(); i++) {
       Field field = Field.of(raw).get(i);
       boolean usual = field.hasDefault() && random.nextInt(3) == 0;
-      values.add(
-          usual
-              ? Field.absent(raw).get(i).orElseThrow()
-              : make(field.type(), field.say(), depth + 1));
+      values.add(usual ? Field.absent(raw).get(i).orElseThrow() : make(field.type(), field.say()));
     }
     return Field.create(raw, values);
   }
@@ -99,7 +96,6 @@ final class RandomShops {
 
   /** A number as a person types it, near the one given. */
   private double typed(Kind kind, double near) {
-    UnitSystem units = random.nextBoolean() ? UnitSystem.SI : UnitSystem.INCH_POUND;
     String text = Quantities.show(kind, near, units);
     return Quantities.read(kind, text) instanceof Reading.Good good ? good.si() + 0.0 : near;
   }
