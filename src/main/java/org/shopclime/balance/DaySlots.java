@@ -170,6 +170,29 @@ public final class DaySlots {
     return best;
   }
 
+  /**
+   * From the start to the end of what goes on, whatever pauses lie between: all of the day but its
+   * longest pause.
+   *
+   * @return 1 from start to end, else 0
+   */
+  public DaySlots withoutBreaks() {
+    int start = firstActiveSlot();
+    double[] filled = new double[COUNT];
+    if (start >= 0) {
+      int last = 0;
+      for (int since = 0; since < COUNT; since++) {
+        if (fractions[(start + since) % COUNT] > 0) {
+          last = since;
+        }
+      }
+      for (int since = 0; since <= last; since++) {
+        filled[(start + since) % COUNT] = 1;
+      }
+    }
+    return new DaySlots(filled);
+  }
+
   private static DaySlots average(double[] minutes) {
     double[] fractions = new double[COUNT];
     for (int slot = 0; slot < COUNT; slot++) {

@@ -13,7 +13,8 @@ import org.shopclime.shop.Build;
  * transmittance that of ISO 13370.
  *
  * @param nodes soil and slab of one square metre, ground side first
- * @param outerConductance from the outermost node to the ground temperature, W/(m²·K)
+ * @param outerConductance from the outermost node to the ground temperature, W/(m²·K); 0 for a slab
+ *     without an edge along outdoors, which has no such loss
  * @param uFactor transmittance from room to ground temperature, W/(m²·K)
  * @param depth thickness of soil that resists as soil and massless layer do: the depth at which the
  *     ground temperature is taken, m
@@ -39,6 +40,9 @@ record SlabPath(
     double soil = slab.soilConductivity().likely();
     List<Layer> layers = Builds.layers(slab.layers());
     double resistance = layers.stream().mapToDouble(Layer::resistance).sum();
+    if (slab.exposedPerimeter() == 0) {
+      return new SlabPath(Nodes.of(chain(SOIL_DEPTH, soil, layers)), 0, 0, SOIL_DEPTH, soil);
+    }
     double uFactor =
         Ground.slabUFactor(
             area,
@@ -50,16 +54,20 @@ record SlabPath(
                 EdgeInsulation.Placement.VERTICAL, slab.edgeInsulation(), slab.edgeDepth()));
     double depth = Ground.soilDepth(uFactor, insideFilm, resistance, SOIL_DEPTH, soil);
     double left = Ground.virtualResistance(uFactor, insideFilm, resistance, depth, soil);
-    List<Layer> chain = new ArrayList<>();
-    if (depth > 0) {
-      chain.add(new Layer("soil", depth, soil, SOIL_DENSITY, SOIL_HEAT));
-    }
-    chain.addAll(layers);
     return new SlabPath(
-        Nodes.of(chain),
+        Nodes.of(chain(depth, soil, layers)),
         left > 0 ? 1 / left : Piece.DIRECT_CONTACT,
         uFactor,
         depth + left * soil,
         soil);
+  }
+
+  private static List<Layer> chain(double depth, double soil, List<Layer> slab) {
+    List<Layer> chain = new ArrayList<>();
+    if (depth > 0) {
+      chain.add(new Layer("soil", depth, soil, SOIL_DENSITY, SOIL_HEAT));
+    }
+    chain.addAll(slab);
+    return chain;
   }
 }

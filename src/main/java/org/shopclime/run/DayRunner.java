@@ -20,7 +20,8 @@ import org.shopclime.unit.PartLoad;
 
 /**
  * Runs days of a shop in steps of five minutes: temperatures, humidity, and the unit in the loop.
- * The unit runs in working hours only; it takes out what holds the set point, or all it can.
+ * The unit is on from the start of work to its end, breaks included; it takes out what holds the
+ * set point, or all it can.
  */
 final class DayRunner {
 
@@ -35,6 +36,7 @@ final class DayRunner {
   private final Moisture moisture;
   private final Map<DayKind, DayDrivers> days = new EnumMap<>(DayKind.class);
   private final double[] inflow;
+  private final DaySlots attended;
   private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
   DayRunner(ShopModel model, Optional<Cooling> cooling, int room) {
@@ -48,6 +50,7 @@ final class DayRunner {
       days.put(kind, model.drivers(kind, component -> true, 0));
     }
     inflow = new double[model.rooms()];
+    attended = model.working().withoutBreaks();
   }
 
   /** Where a run stands between two days. */
@@ -99,7 +102,6 @@ final class DayRunner {
 
   /** Runs one day. */
   Trace run(DayKind kind) {
-    DaySlots working = model.working();
     double[][] sums = new double[9][24];
     for (int slot = 0; slot < SLOTS; slot++) {
       int hour = slot / PER_HOUR;
