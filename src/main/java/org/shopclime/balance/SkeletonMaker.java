@@ -108,7 +108,9 @@ final class SkeletonMaker {
               path.nodes(),
               net,
               inside,
-              new Piece.Ground(path.outerConductance(), path.depth(), path.soilConductivity()),
+              path.outerConductance() > 0
+                  ? new Piece.Ground(path.outerConductance(), path.depth(), path.soilConductivity())
+                  : new Piece.Nothing(),
               Optional.empty()));
     } else {
       double uFactor = nothing ? 0 : assembly.uFactor(ground ? 0 : outsideFilm, insideFilm);

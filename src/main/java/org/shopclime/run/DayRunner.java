@@ -105,7 +105,7 @@ final class DayRunner {
     double[][] sums = new double[9][24];
     for (int slot = 0; slot < SLOTS; slot++) {
       int hour = slot / PER_HOUR;
-      boolean on = cooling.isPresent() && kind == DayKind.WORKING && working.at(slot) > 0;
+      boolean on = cooling.isPresent() && kind == DayKind.WORKING && attended.at(slot) > 0;
       prepare(kind, slot);
       double fraction = 0;
       Delivered able = null;
