@@ -283,7 +283,6 @@ public final class MoistAir {
    */
   public static double dryBulbFromEnthalpy(double enthalpy, double humidityRatio) {
     check("enthalpy", enthalpy, -Double.MAX_VALUE, Double.MAX_VALUE, "J/kg");
-    checkHumidityRatio(humidityRatio);
     return (enthalpy - LATENT_HEAT * humidityRatio) / humidHeat(humidityRatio);
   }
 

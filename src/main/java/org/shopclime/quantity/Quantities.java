@@ -7,6 +7,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Quantities as people write them, to and from SI numbers. */
 public final class Quantities {
@@ -92,11 +93,16 @@ public final class Quantities {
     BigDecimal value = decimal(si);
     List<Unit> usual = UnitTable.of(kind).usual(system);
     Unit fitting = fitting(usual, value);
-    String best = exactIn(fitting, value, si, FEW_DIGITS);
-    for (int digits = FEW_DIGITS; best == null && digits <= ENOUGH_DIGITS; digits++) {
-      for (Unit unit : usual) {
-        String text = exactIn(unit, value, si, digits);
-        if (text != null && (best == null || text.length() < best.length())) {
+    Optional<BigDecimal> first = exactIn(fitting, value, si);
+    if (first.isPresent() && first.get().precision() <= FEW_DIGITS) {
+      return fitting.with(plain(first.get()));
+    }
+    String best = null;
+    for (Unit unit : usual) {
+      Optional<BigDecimal> figure = exactIn(unit, value, si);
+      if (figure.isPresent()) {
+        String text = unit.with(plain(figure.get()));
+        if (best == null || text.length() < best.length()) {
           best = text;
         }
       }
@@ -128,18 +134,26 @@ public final class Quantities {
     return usual.get(usual.size() - 1);
   }
 
-  /** The shortest text in one unit of at most so many digits that reads as the same double. */
-  private static String exactIn(Unit unit, BigDecimal value, double si, int mostDigits) {
+  /** The figure of fewest digits in one unit that reads as the same double. */
+  private static Optional<BigDecimal> exactIn(Unit unit, BigDecimal value, double si) {
+    if (unit.toSi(BigDecimal.ZERO).doubleValue() == si) {
+      return Optional.of(BigDecimal.ZERO); // 0 °F has no nearest °C that turns back into nothing
+    }
     BigDecimal figure = unit.fromSi(value);
-    for (int digits = 1; digits <= mostDigits; digits++) {
+    BigDecimal reach = unit.fromSi(value.add(new BigDecimal(Math.ulp(si)))).subtract(figure);
+    for (int digits = 1; digits <= ENOUGH_DIGITS; digits++) {
       BigDecimal rounded = figure.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-      if (unit.toSi(rounded).doubleValue() == si) {
-        String plain = rounded.stripTrailingZeros().toPlainString();
-        return unit.with(
-            plain.length() <= LONGEST_PLAIN ? plain : rounded.stripTrailingZeros().toString());
+      if (rounded.subtract(figure).abs().compareTo(reach) <= 0
+          && unit.toSi(rounded).doubleValue() == si) {
+        return Optional.of(rounded.stripTrailingZeros());
       }
     }
-    return null;
+    return Optional.empty();
+  }
+
+  private static String plain(BigDecimal figure) {
+    String plain = figure.toPlainString();
+    return plain.length() <= LONGEST_PLAIN ? plain : figure.toString();
   }
 
   private static BigDecimal decimal(double si) {

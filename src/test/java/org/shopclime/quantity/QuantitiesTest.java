@@ -339,6 +339,8 @@ class QuantitiesTest {
         "R_VALUE | R-15 | R-15",
         "TEMPERATURE | 101 °F | 101 °F",
         "TEMPERATURE | 38.3 °C | 100.94 °F",
+        "TEMPERATURE | 0 °F | 0 °F",
+        "TEMPERATURE | -40 °C | -40 °F",
         "POWER | 12000 BTU/h | 12000 BTU/h",
         "POWER | 5 hp | 5 hp",
         "POWER | 1.5 kW | 1500 W",
@@ -369,6 +371,15 @@ class QuantitiesTest {
   void exactFallsBackToTheOtherSystem() {
     assertThat(Quantities.exact(Kind.TEMPERATURE, 1e-30, UnitSystem.INCH_POUND))
         .isEqualTo("1E-30 °C");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MIN_VALUE, 1e22, -1e-7})
+  void exactTakesTheLargestAndTheSmallest(double si) {
+    for (UnitSystem system : UnitSystem.values()) {
+      String text = Quantities.exact(Kind.LENGTH, si, system);
+      assertThat(Quantities.read(Kind.LENGTH, text)).as(text).isEqualTo(new Reading.Good(si));
+    }
   }
 
   @Test
