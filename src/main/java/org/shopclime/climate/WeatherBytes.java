@@ -1,0 +1,100 @@
+package org.shopclime.climate;
+
+import java.io.BufferedInputStream;
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.tukaani.xz.XZInputStream;
+
+/** Opens a file, unpacking it when its first bytes say that it is packed. */
+final class WeatherBytes {
+  /** A full hourly file has 2 MB; one that unpacks to more than this is no weather file. */
+  private static final long MOST_BYTES = 64L << 20;
+
+  /** The strongest usual packing asks for 64 MB and a little. */
+  private static final int XZ_MEMORY_KIB = 128 << 10;
+
+  private static final int MAGIC = 4;
+
+  private WeatherBytes() {}
+
+  static InputStream open(Path file) throws IOException {
+    InputStream raw = new BufferedInputStream(Files.newInputStream(file));
+    try {
+      return new Bounded(unpacked(raw));
+    } catch (IOException | RuntimeException refused) {
+      raw.close();
+      throw refused;
+    }
+  }
+
+  private static InputStream unpacked(InputStream raw) throws IOException {
+    raw.mark(MAGIC);
+    byte[] magic = raw.readNBytes(MAGIC);
+    raw.reset();
+    if (starts(magic, 0xFD, '7', 'z', 'X')) {
+      return new XZInputStream(raw, XZ_MEMORY_KIB);
+    }
+    if (starts(magic, 0x1F, 0x8B)) {
+      return new GZIPInputStream(raw);
+    }
+    if (starts(magic, 'P', 'K', 3, 4)) {
+      return firstCsv(new ZipInputStream(raw));
+    }
+    return raw;
+  }
+
+  private static InputStream firstCsv(ZipInputStream zip) throws IOException {
+    for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+      if (entry.getName().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        return zip;
+      }
+    }
+    throw new IOException("no .csv inside the .zip");
+  }
+
+  private static boolean starts(byte[] bytes, int... magic) {
+    for (int i = 0; i < magic.length; i++) {
+      if (i >= bytes.length || (bytes[i] & 0xFF) != magic[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Ends the reading of what unpacks without end. */
+  private static final class Bounded extends FilterInputStream {
+    private long left = MOST_BYTES;
+
+    Bounded(InputStream in) {
+      super(in);
+    }
+
+    @Override
+    public int read() throws IOException {
+      int one = super.read();
+      count(one < 0 ? 0 : 1);
+      return one;
+    }
+
+    @Override
+    public int read(byte[] into, int offset, int length) throws IOException {
+      int got = super.read(into, offset, length);
+      count(Math.max(0, got));
+      return got;
+    }
+
+    private void count(int got) throws IOException {
+      left -= got;
+      if (left < 0) {
+        throw new IOException("more than " + (MOST_BYTES >> 20) + " MB");
+      }
+    }
+  }
+}

@@ -1,0 +1,116 @@
+package org.shopclime.climate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ClimatesTest {
+  private final Climates climates = Climates.load();
+
+  private static Climates of(String... idNameState) {
+    return new Climates(
+        Stream.of(idNameState)
+            .map(text -> text.split("\\|", -1))
+            .map(part -> MadeClimate.at(new Station(part[0], part[1], part[2], -6, 35, -90, 0)))
+            .toList());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "722230,722230",
+    "Mobile,722230",
+    "mobile al,722230",
+    "'Mobile, AL',722230",
+    "MOBILE REGIONAL AP,722230",
+    "phoenix,722780",
+    "O'Hare,725300",
+    "Las Vegas,723860",
+    "Denver,725650",
+    "'Portland, OR',726980",
+    "'Portland, ME',726060",
+    "New Orl,722310",
+    "reagan,724050",
+    "' san juan ',785260"
+  })
+  void findsAStationByNumberOrName(String text, String id) {
+    assertThat(climates.find(text)).map(one -> one.station().id()).hasValue(id);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "   ", "722231", "Atlantis", "Portland", "New", "Intl", ",;"})
+  void findsNothingWhereNoneOrSeveralFit(String text) {
+    assertThat(climates.find(text)).isEmpty();
+  }
+
+  @Test
+  void prefersTheMainAirportOfACity() {
+    Climates two = of("722235|Mobile Downtown AP|AL", "722230|Mobile Regional AP|AL");
+    assertThat(two.find("Mobile")).map(one -> one.station().id()).hasValue("722230");
+    assertThat(two.find("Mobile Downtown")).map(one -> one.station().id()).hasValue("722235");
+    Climates alike = of("725300|Chicago Ohare|IL", "725340|Chicago Midway|IL");
+    assertThat(alike.find("Chicago")).isEmpty();
+    assertThat(alike.suggestions("Chicago")).hasSize(2);
+  }
+
+  @Test
+  void aNameGoesBeforeAStateOfTheSameLetters() {
+    Climates two = of("111111|Testing Or Field|WA", "222222|Testing|OR");
+    assertThat(two.find("testing or")).map(one -> one.station().id()).hasValue("222222");
+    assertThat(two.find("testing or field")).map(one -> one.station().id()).hasValue("111111");
+  }
+
+  @Test
+  void suggestsWhatIsSpeltAlike() {
+    assertThat(climates.suggestions("Mobil"))
+        .extracting(one -> one.station().id())
+        .contains("722230");
+    assertThat(climates.suggestions("Pheonix").get(0).station().id()).isEqualTo("722780");
+    assertThat(climates.suggestions("Portland"))
+        .extracting(one -> one.station().state())
+        .containsExactlyInAnyOrder("ME", "OR");
+    assertThat(climates.suggestions("AP")).hasSizeBetween(1, 5);
+  }
+
+  /** The town of Pascagoula, Mississippi: 30.37 N, 88.56 W (map). */
+  @Test
+  void findsTheNearest() {
+    assertThat(climates.nearest(30.37, -88.56).station().id()).isEqualTo("722230");
+    List<StationClimate> sorted = climates.byDistance(30.37, -88.56);
+    assertThat(sorted).hasSameSizeAs(climates.all());
+    assertThat(sorted.get(1).station().id()).as("New Orleans").isEqualTo("722310");
+    assertThatIllegalArgumentException().isThrownBy(() -> climates.nearest(100, 0));
+  }
+
+  /** New York to Los Angeles airports: 3974 to 3983 km (common knowledge: 2,470 miles or so). */
+  @Test
+  void measuresTheGreatCircle() {
+    Station newYork = climates.find("744860").orElseThrow().station();
+    assertThat(newYork.distanceKm(33.938, -118.406)).isCloseTo(3975, within(15.0));
+    assertThat(newYork.distanceKm(newYork.latitudeDeg(), newYork.longitudeDeg())).isZero();
+  }
+
+  @Test
+  void refusesToBeEmpty() {
+    assertThatIllegalArgumentException().isThrownBy(() -> new Climates(List.of()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "MOBILE REGIONAL AP,Mobile Regional AP",
+    "'BARROW W POST-W ROGERS ARPT [NSA - ARM]',Barrow W Post-W Rogers Arpt",
+    "SAINT MARY`S (AWOS),Saint Mary's (AWOS)",
+    "O`NEILL/BAKER FIELD,O'neill/Baker Field",
+    "'CLOVIS MUNI  (AWOS)',Clovis Muni (AWOS)",
+    "MCCONNELL AFB,Mcconnell AFB"
+  })
+  void writesNamesForPeople(String printed, String readable) {
+    assertThat(StationName.readable(printed)).isEqualTo(readable);
+  }
+}
