@@ -162,8 +162,12 @@ public final class ShopFile {
 
   /** Whether a finding stands at, in or around a place that could not be read. */
   private static boolean touches(Problem unread, Problem found) {
-    return unread.path().startsWith(found.path())
-        || found.path().startsWith(unread.path())
+    String kind = ".kind";
+    String place = unread.path();
+    String around =
+        place.endsWith(kind) ? place.substring(0, place.length() - kind.length()) : place;
+    return place.startsWith(found.path())
+        || found.path().startsWith(around)
         || (found.path().endsWith(".behind") && unread.path().endsWith(".name"));
   }
 

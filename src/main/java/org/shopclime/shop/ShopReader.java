@@ -137,6 +137,7 @@ final class ShopReader {
     double si = good.si() + 0.0;
     if (!Bounds.holds(say, si)) {
       problems.add(new Problem(path, shown(node), Bounds.takes(say, units)));
+      return Double.NaN;
     }
     return si;
   }

@@ -4,8 +4,11 @@
  * <p><b>Answers:</b> what does the owner have?<br>
  * <b>May touch:</b> quantity, envelope, climate.<br>
  * <b>Units:</b> SI inside the records, text with units in the file.<br>
- * <b>Source:</b> to be told.<br>
- * <b>Limits:</b> to be told.<br>
- * <b>Checked by:</b> to be told.
+ * <b>Source:</b> the file is JSON (RFC 8259), its schema JSON Schema draft 2020-12; presets are
+ * common practice and say what they take for granted; cautions name the authority behind them.<br>
+ * <b>Limits:</b> a building is rooms bounded by flat faces; a week is one set of days with the same
+ * periods; materials, doors and glass are those of the tables or typed by hand.<br>
+ * <b>Checked by:</b> {@code ShopFileTest}, {@code ShopFileProperties}, {@code ShopCheckTest},
+ * {@code ShopSchemaTest}, {@code ShopEditTest}, {@code PresetsTest}.
  */
 package org.shopclime.shop;
