@@ -14,7 +14,7 @@ import org.shopclime.quantity.Kind;
  * @param boards foam boards stacked in it, outside to inside
  * @param coverage part of the door's area the boards cover, 0 to 1
  * @param seal state of its seals
- * @param openMinutes minutes open in each hour that {@code openWhen} marks, 0 to 60
+ * @param openMinutes time open in each hour that {@code openWhen} marks, s, 0 to 3600
  * @param openWhen hours in which it is opened
  * @param absorptance part of the sun the outside takes in, 0 to 1
  */

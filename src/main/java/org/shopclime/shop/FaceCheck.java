@@ -66,6 +66,8 @@ final class FaceCheck {
       warn(".tilt", "a wall that is far from upright (90 deg)");
     } else if (face.part() == Part.ROOF && face.tilt() > 80) {
       warn(".tilt", "a roof that is upright; a flat roof has 0 deg, one of 4 in 12 has 18.4 deg");
+    } else if ((face.part() == Part.CEILING || face.part() == Part.FLOOR) && upright) {
+      warn(".tilt", "a ceiling or floor that is upright; a ceiling has 0 deg, a floor 180 deg");
     }
   }
 

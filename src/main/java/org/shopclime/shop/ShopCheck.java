@@ -15,6 +15,9 @@ public final class ShopCheck {
   /** What a face may have behind it besides another room. */
   static final List<String> OUTSIDES = List.of("outdoors", "ground", "nothing");
 
+  /** A floor may be measured inside or outside its walls. */
+  private static final double FLOOR_SLACK = 0.2;
+
   private final Shop shop;
   private final UnitSystem units;
   private final List<Problem> problems = new ArrayList<>();
@@ -142,7 +145,21 @@ public final class ShopCheck {
     }
   }
 
+  private void floorArea(String path, Room room) {
+    double floors = 0;
+    for (Face face : room.faces()) {
+      floors += face.part() == Part.FLOOR ? face.grossArea() : 0;
+    }
+    if (floors > 0 && Math.abs(floors - room.floorArea()) > FLOOR_SLACK * room.floorArea()) {
+      String found = Quantities.show(Kind.AREA, room.floorArea(), units);
+      String sum = Quantities.show(Kind.AREA, floors, units);
+      String text = " does not go with its floors, " + sum + " together";
+      warnings.add(new Warning(path + ".floorArea", found + text));
+    }
+  }
+
   private void room(String path, Room room) {
+    floorArea(path, room);
     Set<String> faces = new HashSet<>();
     Set<String> openings = new HashSet<>();
     for (int i = 0; i < room.faces().size(); i++) {

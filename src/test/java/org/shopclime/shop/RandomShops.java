@@ -33,8 +33,8 @@ final class RandomShops {
   private final Random random;
   private final UnitSystem units;
 
-  RandomShops(long seed) {
-    random = new Random(seed);
+  RandomShops(long number) {
+    random = new Random(number);
     units = random.nextBoolean() ? UnitSystem.SI : UnitSystem.INCH_POUND;
   }
 
@@ -120,7 +120,8 @@ final class RandomShops {
     int start = random.nextInt(600);
     while (start < 1440 && periods.size() < 3) {
       int end = start + 1 + random.nextInt(1440 - start);
-      double fraction = random.nextBoolean() ? 1 : random.nextDouble();
+      double fraction =
+          random.nextInt(3) / 4.0 + (random.nextInt(20) == 0 ? random.nextDouble() / 4 : 0.5);
       periods.add(new Schedule.Period(start, end, fraction));
       start = end + random.nextInt(100);
     }

@@ -135,6 +135,16 @@ class ShopCheckTest {
             "rooms[1].faces[0].tilt: a roof that is upright; a flat roof has 0 deg, one of 4 in 12"
                 + " has 18.4 deg"),
         misfit(
+            text -> first(text, "\"tilt\": \"180°\",", ""),
+            "rooms[0].faces[5].tilt: a ceiling or floor that is upright; a ceiling has 0 deg, a"
+                + " floor 180 deg"),
+        misfit(
+            text -> first(text, "\"azimuth\": \"270°\"", "\"tilt\": \"20°\""),
+            "rooms[0].faces[0].tilt: a wall that is far from upright (90 deg)"),
+        misfit(
+            text -> first(text, "\"floorArea\": \"576 ft²\"", "\"floorArea\": \"400 ft²\""),
+            "rooms[0].floorArea: 400 ft² does not go with its floors, 576 ft² together"),
+        misfit(
             text -> first(text, "\"Mon-Sat 8:00-12:00, 13:00-17:00\"", "\"never\""),
             "work.hours: no working hours: nothing is asked of the unit"));
   }
