@@ -13,7 +13,7 @@ class SkyProperties {
 
   @Property
   void clearSkyKeepsItsBudget(
-      @ForAll @DoubleRange(min = 0.501, max = 90) double altitude,
+      @ForAll @DoubleRange(min = 0.51, max = 90) double altitude,
       @ForAll @IntRange(min = 1, max = 366) int day,
       @ForAll @DoubleRange(min = 60_000, max = 105_000) double pressure,
       @ForAll @DoubleRange(min = 0, max = 8) double water,
