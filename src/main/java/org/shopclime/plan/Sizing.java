@@ -32,9 +32,6 @@ import org.shopclime.shop.Warning;
 /** Answers whether a shop's unit is enough, why, and what would change it. */
 public final class Sizing {
 
-  /** Temperature held in winter, °C (65 °F), where the owner says nothing. */
-  public static final double WINTER_INDOOR = (65 - 32) / 1.8;
-
   /** Efficiency of the units tried where the shop has none: CEER 10.9 BTU/Wh. */
   private static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
 
@@ -234,8 +231,9 @@ public final class Sizing {
     StationClimate climate = HotDays.climate(shop.place(), climates);
     double design = climate.winter().dryBulb99();
     ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());
-    double loss = WinterLoss.of(model, WINTER_INDOOR);
-    return new WinterAnswer(design, WINTER_INDOOR, loss, HeaterSize.covering(loss));
+    double indoor = shop.work().winterTemperature();
+    double loss = WinterLoss.of(model, indoor);
+    return new WinterAnswer(design, indoor, loss, HeaterSize.covering(loss));
   }
 
   private static DoubleFunction<Cooling> units(Shop shop) {
