@@ -1,5 +1,7 @@
 package org.shopclime.gain;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Heat and moisture given off to a room at one moment.
  *

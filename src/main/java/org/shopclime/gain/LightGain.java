@@ -1,5 +1,7 @@
 package org.shopclime.gain;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Heat given off by lights that hang in the room.
  *

@@ -1,5 +1,7 @@
 package org.shopclime.gain;
 
+import org.shopclime.quantity.Range;
+
 /**
  * A curing oven: an insulated box held hot by electric heaters, its steel parts cooling in the
  * room.

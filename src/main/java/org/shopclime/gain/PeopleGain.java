@@ -1,5 +1,8 @@
 package org.shopclime.gain;
 
+import org.shopclime.quantity.Range;
+import org.shopclime.quantity.Units;
+
 /**
  * Heat given off by people at work.
  *
@@ -45,8 +48,8 @@ public final class PeopleGain {
         double latentBtuPerHour,
         double radiantInStillAir,
         double radiantInMovingAir) {
-      this.sensible = BtuPerHour.toWatts(sensibleBtuPerHour);
-      this.latent = BtuPerHour.toWatts(latentBtuPerHour);
+      this.sensible = Units.wattsFromBtuh(sensibleBtuPerHour);
+      this.latent = Units.wattsFromBtuh(latentBtuPerHour);
       this.radiantInStillAir = radiantInStillAir;
       this.radiantInMovingAir = radiantInMovingAir;
     }

@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Air that leaks into a building of a single zone by stack and wind, from its effective leakage
  * area.

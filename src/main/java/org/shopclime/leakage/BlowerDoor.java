@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Leakage from a fan test at 50 Pa, and the pressure that a flow makes.
  *

@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Leakage area of the gap around a closed door.
  *

@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Air that changes places through an open door because it is warmer on one side: light air out (or
  * in) at the top, dense air at the foot.

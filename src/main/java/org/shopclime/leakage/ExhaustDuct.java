@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Air that a dust collector moves, from the size of its duct.
  *

@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Outdoor air into a room by leaks and fans together, shared out so that the parts add up to the
  * whole.

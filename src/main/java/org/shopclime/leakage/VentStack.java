@@ -1,5 +1,7 @@
 package org.shopclime.leakage;
 
+import org.shopclime.quantity.Range;
+
 /**
  * Air through vents of an attic or a closet: in at one opening, out at another that is higher or on
  * the other side.
