@@ -7,8 +7,8 @@ import org.shopclime.shop.RoomUse;
 
 /**
  * Which line of a cooled room each component belongs to. What drives another cooled room is the
- * line "from" it; what drives a floating room belongs to the largest face that parts it from the
- * cooled room (a ceiling owns its attic).
+ * line "from" it, and so is the wall between them; what drives a floating room belongs to the
+ * largest face that parts it from the cooled room (a ceiling owns its attic).
  */
 final class LineMap {
 
@@ -44,10 +44,8 @@ final class LineMap {
     for (Component component : skeleton.components()) {
       int index = component.index();
       if (component.room() == room) {
-        boolean parts =
-            component.behindRoom() >= 0
-                && rooms.get(component.behindRoom()).use() == RoomUse.FLOATING;
-        lines[index] = parts ? lineOfRoom[component.behindRoom()] : index;
+        int behind = component.behindRoom();
+        lines[index] = behind >= 0 ? lineOfRoom[behind] : index;
       } else {
         lines[index] = lineOfRoom[component.room()];
       }
