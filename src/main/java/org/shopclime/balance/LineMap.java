@@ -1,5 +1,6 @@
 package org.shopclime.balance;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.shop.Room;
@@ -26,6 +27,7 @@ final class LineMap {
     List<Room> rooms = skeleton.rooms();
     int[] lineOfRoom = new int[rooms.size()];
     boolean[] known = new boolean[rooms.size()];
+    Arrays.fill(lineOfRoom, contents(skeleton, room));
     for (int other = 0; other < rooms.size(); other++) {
       if (rooms.get(other).use() == RoomUse.COOLED) {
         lineOfRoom[other] = -1 - other;
@@ -67,6 +69,15 @@ final class LineMap {
         }
       }
     }
+  }
+
+  /** The line of no drivers, which rooms that do not hang together with this one count in. */
+  private static int contents(Skeleton skeleton, int room) {
+    return skeleton.components().stream()
+        .filter(c -> c.room() == room && c.kind() == ComponentKind.CONTENTS)
+        .mapToInt(Component::index)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Optional<Component> parting(Skeleton skeleton, int room, int other) {
