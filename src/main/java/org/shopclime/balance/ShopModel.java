@@ -277,14 +277,16 @@ public final class ShopModel {
    *
    * @param component index of the line
    * @param kind working or idle day
-   * @param slot five-minute slot
-   * @return W of latent heat; 0 for lines that are no gains
+   * @return W of latent heat, by the hour; 0 for lines that are no gains
    */
-  public double latentGain(int component, DayKind kind, int slot) {
-    double watts = 0;
+  public Profile latentGain(int component, DayKind kind) {
+    Profile watts = Profile.of(hour -> 0);
     for (Skeleton.GainPlace place : skeleton.gains()) {
       if (place.component().index() == component) {
-        watts += fullOn(place).latent() * week.slots(place.gain().when(), kind).at(slot);
+        double latent = fullOn(place).latent();
+        DaySlots slots = week.slots(place.gain().when(), kind);
+        int perHour = DaySlots.COUNT / Profile.HOURS;
+        watts = watts.plus(Profile.of(hour -> latent * slots.mean((hour - 1) * perHour, perHour)));
       }
     }
     return watts;
