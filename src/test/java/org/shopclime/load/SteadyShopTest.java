@@ -53,8 +53,8 @@ import org.shopclime.shop.Span;
  * warm, and what they radiate must leave by the convective film of walls and floor in the end: an
  * inside film of about R-1.8 instead of R-0.68. A second calculation has one unknown, the
  * temperature of the radiant node, found from the balance of all faces; in the empty box it is 7 %
- * below the printed films for R-13 and R-30, and 40 % below for R-0.5 all round. There the program must
- * follow the second.
+ * below the printed films for R-13 and R-30, and 40 % below for R-0.5 all round. There the program
+ * must follow the second.
  */
 class SteadyShopTest {
 
@@ -127,10 +127,9 @@ class SteadyShopTest {
 
   /**
    * Four walls, a roof, and a floor that passes no heat (radiation warms it, so its film leads heat
-   * upwards), each tied to the air by its convective
-   * film and to one radiant node by 4 σ T³ / ((1 - ε)/ε + 1/F); T of the node from the condition
-   * that it stores nothing. F by Carroll's rule for planes of these areas: F = 1 / (1 - A F / Σ A
-   * F).
+   * upwards), each tied to the air by its convective film and to one radiant node by 4 σ T³ / ((1 -
+   * ε)/ε + 1/F); T of the node from the condition that it stores nothing. F by Carroll's rule for
+   * planes of these areas: F = 1 / (1 - A F / Σ A F).
    */
   private static double byHand(double walls, double roof) {
     double[] area = {WALL, WALL, WALL, WALL, LEVEL, LEVEL};
@@ -190,8 +189,8 @@ class SteadyShopTest {
   /**
    * A ceiling of 576 ft² under an attic at 135 °F over a room at 78 °F, both full of things as warm
    * as their air: 57 °F x 576 ft² = 32,832; bare 1/2 in drywall about 16,000 BTU/h (R-0.45 and two
-   * films, of which the hot one radiates more than the printed R-0.92), R-19 about 1,600, R-30 about
-   * 1,000 (common practice).
+   * films, of which the hot one radiates more than the printed R-0.92), R-19 about 1,600, R-30
+   * about 1,000 (common practice).
    */
   @Test
   void ceilingUnderHotAttic() {
@@ -200,7 +199,9 @@ class SteadyShopTest {
     assertThat(ceiling(insulation(30.45), 500)).isCloseTo(1_000, withinPercentage(15));
   }
 
-  /** The same under and over empty rooms, where the radiant part must warm a floor or roof first. */
+  /**
+   * The same under and over empty rooms, where the radiant part must warm a floor or roof first.
+   */
   @Test
   void ceilingBetweenEmptyRoomsBringsLess() {
     assertThat(ceiling(DRYWALL, 0) / ceiling(DRYWALL, 500)).isBetween(0.35, 0.6);
