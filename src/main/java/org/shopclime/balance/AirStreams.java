@@ -8,6 +8,7 @@ import org.shopclime.climate.HotDay;
 import org.shopclime.leakage.BasicLeakage;
 import org.shopclime.leakage.DoorExchange;
 import org.shopclime.leakage.OutdoorAir;
+import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanWay;
 import org.shopclime.shop.Shelter;
 
@@ -129,6 +130,7 @@ public final class AirStreams {
     return volume * density;
   }
 
+  /** Slot by slot: a fan that runs half the time adds more than half a fan would. */
   private double fans(
       int room,
       double leak,
@@ -139,27 +141,35 @@ public final class AirStreams {
       double[] byComponent) {
     List<RoomAir.FanPlace> places = skeleton.air().get(room).fans();
     DaySlots[] running = fans.get(kind)[room];
-    double out = 0;
-    double in = 0;
-    double balanced = 0;
-    for (int i = 0; i < places.size(); i++) {
-      double flow = places.get(i).fan().flow() * running[i].mean(slot, slots);
-      switch (places.get(i).fan().way()) {
-        case OUT -> out += flow;
-        case IN -> in += flow;
-        case BALANCED -> balanced += flow;
-      }
-    }
-    double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
-    double unbalanced = Math.min(in, out) + excess;
     if (byComponent != null) {
+      places.forEach(place -> byComponent[place.component().index()] = 0);
+    }
+    double volume = 0;
+    for (int each = slot; each < slot + slots; each++) {
+      double out = 0;
+      double in = 0;
+      double balanced = 0;
       for (int i = 0; i < places.size(); i++) {
-        double flow = places.get(i).fan().flow() * running[i].mean(slot, slots);
-        boolean isBalanced = places.get(i).fan().way() == FanWay.BALANCED;
-        double share = isBalanced || in + out == 0 ? flow : unbalanced * flow / (in + out);
-        byComponent[places.get(i).component().index()] = share * density;
+        double flow = places.get(i).fan().flow() * running[i].at(each);
+        switch (places.get(i).fan().way()) {
+          case OUT -> out += flow;
+          case IN -> in += flow;
+          case BALANCED -> balanced += flow;
+        }
+      }
+      double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
+      double unbalanced = Math.min(in, out) + excess;
+      volume += (unbalanced + balanced) / slots;
+      if (byComponent != null) {
+        double part = in + out == 0 ? 0 : unbalanced / (in + out);
+        for (int i = 0; i < places.size(); i++) {
+          Fan fan = places.get(i).fan();
+          double share = fan.way() == FanWay.BALANCED ? 1 : part;
+          byComponent[places.get(i).component().index()] +=
+              share * fan.flow() * running[i].at(each) * density / slots;
+        }
       }
     }
-    return unbalanced + balanced;
+    return volume;
   }
 }

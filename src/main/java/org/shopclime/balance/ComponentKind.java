@@ -52,6 +52,15 @@ public enum ComponentKind {
   }
 
   /**
+   * Whether the line is outdoor air that enters the room.
+   *
+   * @return true for leakage, fans and open doors
+   */
+  public boolean isAir() {
+    return this == LEAKAGE || this == FAN || this == DOOR_AIR;
+  }
+
+  /**
    * The word used in files and tables.
    *
    * @return lower-case words

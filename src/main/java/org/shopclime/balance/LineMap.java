@@ -1,5 +1,6 @@
 package org.shopclime.balance;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.shop.Room;
@@ -7,8 +8,8 @@ import org.shopclime.shop.RoomUse;
 
 /**
  * Which line of a cooled room each component belongs to. What drives another cooled room is the
- * line "from" it; what drives a floating room belongs to the largest face that parts it from the
- * cooled room (a ceiling owns its attic).
+ * line "from" it, and so is the wall between them; what drives a floating room belongs to the
+ * largest face that parts it from the cooled room (a ceiling owns its attic).
  */
 final class LineMap {
 
@@ -26,6 +27,7 @@ final class LineMap {
     List<Room> rooms = skeleton.rooms();
     int[] lineOfRoom = new int[rooms.size()];
     boolean[] known = new boolean[rooms.size()];
+    Arrays.fill(lineOfRoom, contents(skeleton, room));
     for (int other = 0; other < rooms.size(); other++) {
       if (rooms.get(other).use() == RoomUse.COOLED) {
         lineOfRoom[other] = -1 - other;
@@ -44,10 +46,8 @@ final class LineMap {
     for (Component component : skeleton.components()) {
       int index = component.index();
       if (component.room() == room) {
-        boolean parts =
-            component.behindRoom() >= 0
-                && rooms.get(component.behindRoom()).use() == RoomUse.FLOATING;
-        lines[index] = parts ? lineOfRoom[component.behindRoom()] : index;
+        int behind = component.behindRoom();
+        lines[index] = behind >= 0 ? lineOfRoom[behind] : index;
       } else {
         lines[index] = lineOfRoom[component.room()];
       }
@@ -69,6 +69,15 @@ final class LineMap {
         }
       }
     }
+  }
+
+  /** The line of no drivers, which rooms that do not hang together with this one count in. */
+  private static int contents(Skeleton skeleton, int room) {
+    return skeleton.components().stream()
+        .filter(c -> c.room() == room && c.kind() == ComponentKind.CONTENTS)
+        .mapToInt(Component::index)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Optional<Component> parting(Skeleton skeleton, int room, int other) {

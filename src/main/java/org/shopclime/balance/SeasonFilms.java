@@ -38,9 +38,11 @@ final class SeasonFilms {
         : Films.interiorConvective(tilt, season);
   }
 
-  /** Combined film resistance inside, m²·K/W, as printed. */
-  double insideResistance(Part part, boolean toGround) {
-    return Films.interiorResistance(flow(part, toGround));
+  /** Combined film resistance inside, m²·K/W, as printed, by the same rule of slopes. */
+  double insideResistance(Part part, boolean toGround, double tilt) {
+    return part == Part.FLOOR || part == Part.CEILING
+        ? Films.interiorResistance(flow(part, toGround))
+        : Films.interiorResistance(tilt, season);
   }
 
   /** Convective film outside, W/(m²·K). */

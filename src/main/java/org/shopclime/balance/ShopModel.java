@@ -35,6 +35,7 @@ public final class ShopModel {
   }
 
   private static final int ROUNDS = 3;
+  private static final double KELVIN = 273.15;
   private static final double SOIL_DIFFUSIVITY_PER_CONDUCTIVITY = 86400 / (1800.0 * 1100.0);
 
   private final Shop shop;
@@ -242,6 +243,9 @@ public final class ShopModel {
    * Temperature that stands for air, sky and ground before an outer face. The upper part of the sky
    * seen is at the sky's temperature, near the horizon it nears the air's (Walton, NBSIR 83-2655:
    * share root of (1 + cos tilt)/2); the ground is taken at air temperature.
+   *
+   * <p>What the face gives off is linear about its mean (4 ε σ T³); what it receives goes with the
+   * fourth power, so that the exchange is exact while the face is at its mean.
    */
   private double surroundings(Piece.Outdoors outdoors, int chain, int hour) {
     double air = day.dryBulb().at(hour);
@@ -249,8 +253,15 @@ public final class ShopModel {
     double sky = SkyTemperature.clarkAllen(air, Math.min(dewPoint, air), 0);
     double view = (1 + Math.cos(Math.toRadians(outdoors.tilt()))) / 2;
     double share = view * Math.sqrt(view);
+    double face = at.left(chain) + KELVIN;
+    double received = share * fourth(sky + KELVIN) + (1 - share) * fourth(air + KELVIN);
+    double seen = at.left(chain) - (fourth(face) - received) / (4 * face * face * face);
     double radiative = NetworkMaker.outerRadiative(outdoors, at.left(chain));
-    return air + radiative * share * (sky - air) / (radiative + outdoors.convective());
+    return (outdoors.convective() * air + radiative * seen) / (outdoors.convective() + radiative);
+  }
+
+  private static double fourth(double kelvin) {
+    return kelvin * kelvin * kelvin * kelvin;
   }
 
   private double groundTemperature(Piece.Ground ground) {
@@ -266,14 +277,16 @@ public final class ShopModel {
    *
    * @param component index of the line
    * @param kind working or idle day
-   * @param slot five-minute slot
-   * @return W of latent heat; 0 for lines that are no gains
+   * @return W of latent heat, by the hour; 0 for lines that are no gains
    */
-  public double latentGain(int component, DayKind kind, int slot) {
-    double watts = 0;
+  public Profile latentGain(int component, DayKind kind) {
+    Profile watts = Profile.of(hour -> 0);
     for (Skeleton.GainPlace place : skeleton.gains()) {
       if (place.component().index() == component) {
-        watts += fullOn(place).latent() * week.slots(place.gain().when(), kind).at(slot);
+        double latent = fullOn(place).latent();
+        DaySlots slots = week.slots(place.gain().when(), kind);
+        int perHour = DaySlots.COUNT / Profile.HOURS;
+        watts = watts.plus(Profile.of(hour -> latent * slots.mean((hour - 1) * perHour, perHour)));
       }
     }
     return watts;

@@ -16,6 +16,7 @@ import org.shopclime.shop.Gain;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Room;
+import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.Window;
 import org.shopclime.sun.GlassOptics;
@@ -85,16 +86,17 @@ final class SkeletonMaker {
 
   private void addFace(int room, Face face) {
     int behind = roomNamed(face.behind());
+    Part filmPart = filmPart(room, face.part(), behind);
     boolean ground = face.behind().toLowerCase(Locale.ROOT).equals("ground");
-    boolean nothing = face.behind().toLowerCase(Locale.ROOT).equals("nothing");
+    boolean nothing = isNothing(face);
     Piece.RoomSide inside =
         new Piece.RoomSide(
             face.emittanceInside(),
-            films.inside(face.part(), ground, face.tilt()),
+            films.inside(filmPart, ground, face.tilt()),
             plane(face.part(), face.tilt(), face.azimuth()),
             face.part() == Part.FLOOR);
     Assembly assembly = Builds.assembly(face.build(), face.part());
-    double insideFilm = films.insideResistance(face.part(), ground);
+    double insideFilm = films.insideResistance(filmPart, ground, face.tilt());
     double outsideFilm = behind >= 0 ? insideFilm : films.outsideResistance();
     double net = face.netArea();
     ComponentKind kind = kind(face.part());
@@ -115,14 +117,39 @@ final class SkeletonMaker {
     } else {
       double uFactor = nothing ? 0 : assembly.uFactor(ground ? 0 : outsideFilm, insideFilm);
       Component component = line(kind, face.name(), room, behind, net, uFactor);
-      Piece.OuterSide outside = outside(face, behind, ground, nothing);
+      Piece.OuterSide outside = outside(face, inside, behind, ground, nothing);
       addPaths(component, room, assembly, net, inside, outside);
     }
     addWindows(room, face, inside, behind);
     addDoors(room, face, inside, behind, insideFilm, outsideFilm);
   }
 
-  private Piece.OuterSide outside(Face face, int behind, boolean ground, boolean nothing) {
+  /**
+   * Heat passes a level partition towards the cooled room in summer, in whichever room it is
+   * listed: the floor of a loft above a cooled room has the films of a ceiling.
+   */
+  private Part filmPart(int room, Part part, int behind) {
+    boolean coolBehind =
+        behind >= 0
+            && shop.rooms().get(behind).use() == RoomUse.COOLED
+            && shop.rooms().get(room).use() == RoomUse.FLOATING;
+    if (coolBehind && part == Part.FLOOR) {
+      return Part.CEILING;
+    }
+    return coolBehind && part == Part.CEILING ? Part.FLOOR : part;
+  }
+
+  /** Slope of the outer side; a floor or ceiling left at the slope of a wall is level. */
+  private static double tilt(Face face) {
+    return switch (face.part()) {
+      case FLOOR -> face.tilt() > 90 ? face.tilt() : 180;
+      case CEILING -> face.tilt() < 90 ? face.tilt() : 0;
+      case WALL, ROOF -> face.tilt();
+    };
+  }
+
+  private Piece.OuterSide outside(
+      Face face, Piece.RoomSide inside, int behind, boolean ground, boolean nothing) {
     if (nothing) {
       return new Piece.Nothing();
     }
@@ -130,10 +157,10 @@ final class SkeletonMaker {
       return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2);
     }
     if (behind >= 0) {
-      return new Piece.OtherRoom(behind, farSide(face, face.emittanceOutside()));
+      return new Piece.OtherRoom(behind, farSide(face, inside, face.emittanceOutside()));
     }
     return new Piece.Outdoors(
-        face.tilt(),
+        tilt(face),
         face.azimuth(),
         face.absorptance().likely(),
         face.emittanceOutside(),
@@ -141,13 +168,40 @@ final class SkeletonMaker {
         shade(face, Optional.empty(), face.width(), face.height(), 0));
   }
 
-  /** The side of a partition that looks into the room behind it. */
-  private Piece.RoomSide farSide(Face face, double emittance) {
+  /** What lies behind a window or door; in a wall against ground it looks into a light well. */
+  private Piece.OuterSide opening(
+      Face face,
+      Piece.RoomSide wall,
+      int behind,
+      double absorptance,
+      double emittance,
+      Piece.Shade shade) {
+    if (isNothing(face)) {
+      return new Piece.Nothing();
+    }
+    return behind >= 0
+        ? new Piece.OtherRoom(behind, farSide(face, wall, emittance))
+        : new Piece.Outdoors(
+            tilt(face), face.azimuth(), absorptance, emittance, films.outside(), shade);
+  }
+
+  private static boolean isNothing(Face face) {
+    return face.behind().toLowerCase(Locale.ROOT).equals("nothing");
+  }
+
+  /** The side of a partition that looks into the room behind it: a floor is the ceiling below. */
+  private static Piece.RoomSide farSide(Face face, Piece.RoomSide near, double emittance) {
+    Part part =
+        switch (face.part()) {
+          case FLOOR -> Part.CEILING;
+          case CEILING -> Part.FLOOR;
+          case WALL, ROOF -> face.part();
+        };
     return new Piece.RoomSide(
         emittance,
-        films.inside(face.part(), false, face.tilt()),
-        plane(face.part(), 180 - face.tilt(), face.azimuth() + 180),
-        face.part() == Part.CEILING);
+        near.convective(),
+        plane(part, 180 - face.tilt(), face.azimuth() + 180),
+        part == Part.FLOOR);
   }
 
   private void addPaths(
@@ -182,19 +236,12 @@ final class SkeletonMaker {
               room,
               behind,
               window.area(),
-              window.glass().uFactor());
+              isNothing(face) ? 0 : window.glass().uFactor());
       Piece.RoomSide inside =
           new Piece.RoomSide(GLASS_EMITTANCE, wall.convective(), wall.plane(), false);
-      Piece.OuterSide outside =
-          behind >= 0
-              ? new Piece.OtherRoom(behind, farSide(face, GLASS_EMITTANCE))
-              : new Piece.Outdoors(
-                  face.tilt(),
-                  face.azimuth(),
-                  0,
-                  GLASS_EMITTANCE,
-                  films.outside(),
-                  shade(face, window.overhang(), window.width(), window.height(), window.sill()));
+      Piece.Shade shade =
+          shade(face, window.overhang(), window.width(), window.height(), window.sill());
+      Piece.OuterSide outside = opening(face, wall, behind, 0, GLASS_EMITTANCE, shade);
       pieces.add(
           new Piece(
               component,
@@ -222,19 +269,12 @@ final class SkeletonMaker {
               room,
               behind,
               door.area(),
-              assembly.uFactor(outsideFilm, insideFilm));
+              isNothing(face) ? 0 : assembly.uFactor(outsideFilm, insideFilm));
       Piece.RoomSide inside =
           new Piece.RoomSide(DOOR_EMITTANCE, wall.convective(), wall.plane(), false);
+      Piece.Shade shade = shade(face, Optional.empty(), door.width(), door.height(), 0);
       Piece.OuterSide outside =
-          behind >= 0
-              ? new Piece.OtherRoom(behind, farSide(face, DOOR_EMITTANCE))
-              : new Piece.Outdoors(
-                  face.tilt(),
-                  face.azimuth(),
-                  door.absorptance().likely(),
-                  DOOR_EMITTANCE,
-                  films.outside(),
-                  shade(face, Optional.empty(), door.width(), door.height(), 0));
+          opening(face, wall, behind, door.absorptance().likely(), DOOR_EMITTANCE, shade);
       addPaths(component, room, assembly, door.area(), inside, outside);
     }
   }
@@ -281,8 +321,11 @@ final class SkeletonMaker {
   }
 
   private static String plane(Part part, double tilt, double azimuth) {
-    if (part == Part.FLOOR || part == Part.CEILING || tilt < 5 || tilt > 175) {
-      return tilt > 90 || part == Part.FLOOR ? "down" : "up";
+    if (part == Part.FLOOR || tilt > 175) {
+      return "down";
+    }
+    if (part == Part.CEILING || tilt < 5) {
+      return "up";
     }
     return Math.round(tilt) + "/" + Math.floorMod(Math.round(azimuth), 360L);
   }

@@ -15,6 +15,8 @@ import org.shopclime.balance.ShopModel;
  */
 final class AirLoads {
 
+  private static final Profile NOTHING = Profile.of(hour -> 0);
+
   private final ShopModel model;
   private final int room;
   private final double[][] flow;
@@ -43,8 +45,8 @@ final class AirLoads {
   }
 
   Profile latent(int component) {
-    return Profile.of(
-        hour -> flow[hour][component] * latentPerFlow(hour) + latentGain(component, hour));
+    return Profile.of(hour -> flow[hour][component] * latentPerFlow(hour))
+        .plus(latentGain(component));
   }
 
   /** Sensible heat of all outdoor air together, from the total flow. */
@@ -54,16 +56,13 @@ final class AirLoads {
 
   /** Latent load of the room from its total air flow and all its gains. */
   Profile latentTotal() {
-    return Profile.of(
-        hour -> {
-          double gains = 0;
-          for (Component component : model.components()) {
-            if (component.room() == room) {
-              gains += latentGain(component.index(), hour);
-            }
-          }
-          return totalFlow(hour) * latentPerFlow(hour) + gains;
-        });
+    Profile total = Profile.of(hour -> totalFlow(hour) * latentPerFlow(hour));
+    for (Component component : model.components()) {
+      if (component.room() == room) {
+        total = total.plus(latentGain(component.index()));
+      }
+    }
+    return total;
   }
 
   private double totalFlow(int hour) {
@@ -86,15 +85,9 @@ final class AirLoads {
         - MoistAir.enthalpy(outdoor, model.wishedHumidityRatio(room));
   }
 
-  private double latentGain(int component, int hour) {
-    if (model.components().get(component).room() != room) {
-      return 0;
-    }
-    int slotsPerHour = DaySlots.COUNT / 24;
-    double sum = 0;
-    for (int slot = (hour - 1) * slotsPerHour; slot < hour * slotsPerHour; slot++) {
-      sum += model.latentGain(component, DayKind.WORKING, slot);
-    }
-    return sum / slotsPerHour;
+  private Profile latentGain(int component) {
+    return model.components().get(component).room() == room
+        ? model.latentGain(component, DayKind.WORKING)
+        : NOTHING;
   }
 }

@@ -67,9 +67,8 @@ public final class PeakLoad {
     ids.remove(-1 - room);
     List<Line> lines = new ArrayList<>();
     for (int id : ordered(ids)) {
-      Line line = line(room, id, lineOf, airLoads);
-      if (line.kind() != ComponentKind.CONTENTS) {
-        lines.add(line);
+      if (id < 0 || model.components().get(id).kind() != ComponentKind.CONTENTS) {
+        lines.add(line(room, id, lineOf, airLoads));
       }
     }
     Profile sensible =
@@ -85,8 +84,7 @@ public final class PeakLoad {
   }
 
   private Line line(int room, int id, int[] lineOf, AirLoads airLoads) {
-    HeldDay.Result alone = day.run(setting(room, id, lineOf));
-    Profile network = Profile.of(hour -> -alone.plant(room, hour));
+    Profile network = network(room, id, lineOf);
     if (id < 0) {
       int other = -1 - id;
       return new Line(
@@ -107,6 +105,15 @@ public final class PeakLoad {
         drive(room, component),
         network.plus(airLoads.sensible(id)),
         airLoads.latent(id));
+  }
+
+  /** What the drivers of a line bring by way of faces and things; air of the room itself: none. */
+  private Profile network(int room, int id, int[] lineOf) {
+    if (id >= 0 && model.components().get(id).kind().isAir()) {
+      return Profile.of(hour -> 0);
+    }
+    HeldDay.Result alone = day.run(setting(room, id, lineOf));
+    return Profile.of(hour -> -alone.plant(room, hour));
   }
 
   private Profile drive(int room, Component component) {

@@ -16,6 +16,9 @@ public final class WinterLoss {
 
   private static final int SLOTS_PER_HOUR = 12;
 
+  /** Rounds in which floating rooms and their leakage find each other. */
+  private static final int ROUNDS = 10;
+
   private WinterLoss() {}
 
   /**
@@ -38,18 +41,29 @@ public final class WinterLoss {
     day.fillMeans(drivers);
     double outdoor = model.outdoor(1);
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(1));
-    double air = 0;
+    double[] warm = new double[model.rooms()];
     for (int room = 0; room < model.rooms(); room++) {
-      double warm = model.isCooled(room) ? indoor : (indoor + outdoor) / 2;
-      double flow = model.streams().total(room, warm, DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
-      if (model.isCooled(room)) {
-        drivers.hold(room, indoor);
-        air += flow * (indoor - outdoor);
-      } else {
-        drivers.inflow(room, flow, outdoor);
+      warm[room] = model.isCooled(room) ? indoor : outdoor;
+    }
+    double air = 0;
+    SteadyState.Solution steady = null;
+    for (int round = 0; round < ROUNDS; round++) {
+      air = 0;
+      for (int room = 0; room < model.rooms(); room++) {
+        double flow =
+            model.streams().total(room, warm[room], DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
+        if (model.isCooled(room)) {
+          drivers.hold(room, indoor);
+          air += flow * (indoor - outdoor);
+        } else {
+          drivers.inflow(room, flow, outdoor);
+        }
+      }
+      steady = SteadyState.solve(model.network(), drivers);
+      for (int room = 0; room < model.rooms(); room++) {
+        warm[room] = steady.air(room);
       }
     }
-    SteadyState.Solution steady = SteadyState.solve(model.network(), drivers);
     double loss = air;
     for (int room = 0; room < model.rooms(); room++) {
       if (model.isCooled(room)) {
