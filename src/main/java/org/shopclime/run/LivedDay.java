@@ -77,7 +77,10 @@ public record LivedDay(
     Trace first = runner.trace();
     double firstPeak = runner.peak(compared);
     Set<Limit> firstLimits = runner.limits();
-    RepeatingDay.find(runner, DayKind.WORKING);
+    RepeatingDay.find(
+        runner,
+        DayKind.WORKING,
+        moved -> firstPeak - runner.peak(compared) > RepeatingDay.SAFELY * moved);
     boolean firstWorse = firstPeak > runner.peak(compared);
     Set<String> beyond = new TreeSet<>();
     (firstWorse ? firstLimits : runner.limits()).forEach(limit -> beyond.add(limit.name()));

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.shopclime.balance.DayKind;
 
 /**
@@ -21,6 +22,12 @@ final class RepeatingDay {
 
   /** K by which moisture weighs, for each kg/kg: heat of evaporation over specific heat. */
   private static final double WEIGHT = 2500;
+
+  /**
+   * Day that repeats and a day that moved things by so much differ by less than this times it; with
+   * the guesses it is about once.
+   */
+  static final double SAFELY = 20;
 
   private static final int REMEMBERED = 5;
   private static final int GUESSED_DAYS = 40;
@@ -49,15 +56,28 @@ final class RepeatingDay {
    * @return number of days run
    */
   static int find(DayRunner runner, DayKind kind) {
-    return new RepeatingDay(runner, kind).find();
+    return new RepeatingDay(runner, kind).find(change -> false);
   }
 
-  private int find() {
+  /**
+   * The same, given up sooner where the exact day no longer matters.
+   *
+   * @param runner runner at any state
+   * @param kind kind of day
+   * @param clear whether a day that moved things by so much, K, is clear enough
+   * @return number of days run
+   */
+  static int find(DayRunner runner, DayKind kind, DoublePredicate clear) {
+    return new RepeatingDay(runner, kind).find(clear);
+  }
+
+  private int find(DoublePredicate clear) {
     for (int day = 1; day <= MOST_DAYS; day++) {
       double[] start = vector(runner.state());
       runner.run(kind);
       double[] change = minus(vector(runner.state()), start);
-      if (largest(change) < CLOSE) {
+      double moved = largest(change);
+      if (moved < CLOSE || clear.test(moved)) {
         return day;
       }
       if (day < GUESSED_DAYS) {

@@ -87,7 +87,10 @@ public final class UnitSearch {
     if (first > 0) {
       return first;
     }
-    RepeatingDay.find(runner, DayKind.WORKING);
+    RepeatingDay.find(
+        runner,
+        DayKind.WORKING,
+        moved -> Math.abs(runner.peak(judged) - limit) > RepeatingDay.SAFELY * moved);
     return Math.max(first, runner.peak(judged) - limit);
   }
 
