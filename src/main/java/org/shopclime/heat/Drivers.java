@@ -192,6 +192,34 @@ public final class Drivers {
     Arrays.fill(holdTemperature, 0);
   }
 
+  /**
+   * All heat put on faces, nodes, air and stars together.
+   *
+   * @return W
+   */
+  public double sources() {
+    double sum = 0;
+    for (double[] each : new double[][] {endSource, nodeSource, airSource, starSource}) {
+      for (double watts : each) {
+        sum += watts;
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * Heat that the air coming into a room from outside the network brings.
+   *
+   * @param room number of the room
+   * @param celsius air temperature of the room, °C
+   * @return W, below 0 where it cools
+   * @throws IllegalArgumentException if there is no such room
+   */
+  public double inflowHeat(int room, double celsius) {
+    int i = network.air(room);
+    return inflow[i] * (inflowTemperature[i] - celsius);
+  }
+
   /** Takes over flows and holds of another buffer, with 0 °C for all temperatures of these. */
   void takeFlows(Drivers other) {
     System.arraycopy(other.inflow, 0, inflow, 0, inflow.length);

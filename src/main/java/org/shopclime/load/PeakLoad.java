@@ -52,6 +52,29 @@ public final class PeakLoad {
     return new ShopLoad(rooms, load.air);
   }
 
+  /**
+   * Loads of a shop on its day without their lines, which take most of the time.
+   *
+   * @param model the shop on a day, with cooled rooms held
+   * @return loads of all cooled rooms, the same totals as {@link #of}, each without lines
+   */
+  public static ShopLoad totals(ShopModel model) {
+    PeakLoad load = new PeakLoad(model);
+    List<RoomLoad> rooms = new ArrayList<>();
+    for (int room = 0; room < model.rooms(); room++) {
+      if (model.isCooled(room)) {
+        rooms.add(load.total(room, List.of(), new AirLoads(model, room)));
+      }
+    }
+    return new ShopLoad(rooms, load.air);
+  }
+
+  private RoomLoad total(int room, List<Line> lines, AirLoads airLoads) {
+    Profile sensible =
+        Profile.of(hour -> airLoads.sensibleTotal(hour) - everything.plant(room, hour));
+    return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
+  }
+
   private RoomLoad room(int room) {
     int[] lineOf = model.linesOf(room);
     AirLoads airLoads = new AirLoads(model, room);
@@ -71,9 +94,7 @@ public final class PeakLoad {
         lines.add(line(room, id, lineOf, airLoads));
       }
     }
-    Profile sensible =
-        Profile.of(hour -> airLoads.sensibleTotal(hour) - everything.plant(room, hour));
-    return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
+    return total(room, lines, airLoads);
   }
 
   /** Lines in the order of their components, those from other rooms last. */

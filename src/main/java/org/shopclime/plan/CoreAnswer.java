@@ -18,7 +18,7 @@ public record CoreAnswer(
     HotDay hotDay, int room, ShopLoad load, Optional<LivedDay> unit, LivedDay without) {
 
   /**
-   * Highest room temperature in judged hours, with the unit if there is one.
+   * Highest room temperature: in judged hours with the unit if there is one, else of the whole day.
    *
    * @return °C
    */

@@ -20,13 +20,10 @@ import org.shopclime.run.Cooling;
 import org.shopclime.run.HeaterSize;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.UnitSearch;
-import org.shopclime.shop.Choice;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
-import org.shopclime.shop.SpanPlace;
-import org.shopclime.shop.Unknowns;
 import org.shopclime.shop.Warning;
 
 /** Answers whether a shop's unit is enough, why, and what would change it. */
@@ -67,11 +64,8 @@ public final class Sizing {
   private CoreAnswer core(ShopModel held, UnitSearch search) {
     int room = room(shop);
     ShopLoad load = PeakLoad.of(held);
-    Optional<LivedDay> unit =
-        shop.unit().map(owned -> search.day(Optional.of(cooling(owned, owned.capacity(), room))));
-    LivedDay without =
-        LivedDay.of(ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room);
-    return new CoreAnswer(day, room, load, unit, without);
+    Optional<LivedDay> unit = shop.unit().map(owned -> search.day(cooling(shop)));
+    return new CoreAnswer(day, room, load, unit, withoutUnit(shop, day));
   }
 
   /**
@@ -83,31 +77,32 @@ public final class Sizing {
    * @throws CancellationException if {@code progress} is cancelled
    */
   public SizeAnswer answer(List<Warning> found, Progress progress) {
-    progress.at("loads", 0);
+    Steps steps = new Steps(progress);
+    steps.at("loads", 0);
     ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
     UnitSearch search = new UnitSearch(held, room(shop));
     CoreAnswer core = core(held, search);
-    stop(progress, "sizes", 0.1);
-    OptionalDouble recommended = search.smallestThatHolds(units(shop));
+    steps.at("sizes", 0.2);
+    OptionalDouble recommended = recommended(shop, search);
     Optional<UnitAnswer> unit =
         core.unit().map(lived -> unit(lived, search, shop.unit().orElseThrow()));
-    stop(progress, "what would change it", 0.25);
-    List<Change> changes = changes(progress);
-    stop(progress, "what is not known", 0.6);
-    Band band = band(core.indoorPeak(), progress);
-    stop(progress, "winter", 0.98);
+    steps.at("what would change it", 0.3);
+    List<Change> changes = changes(steps);
+    steps.at("what is not known", 0.6);
+    Band band = new Unsure(shop, day).band(core.indoorPeak(), steps, 0.6, 0.98);
+    steps.at("winter", 0.98);
     WinterAnswer winter = winter();
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
-    progress.at("done", 1);
+    warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
+    steps.at("done", 1);
     return new SizeAnswer(shop, core, unit, recommended, band, changes, winter, warnings);
   }
 
-  private static void stop(Progress progress, String part, double done) {
-    if (progress.isCancelled()) {
-      throw new CancellationException("no longer wanted");
-    }
-    progress.at(part, done);
+  /** Smallest size that holds; none where no room is meant to be cooled. */
+  private static OptionalDouble recommended(Shop shop, UnitSearch search) {
+    boolean cooled = shop.rooms().get(room(shop)).use() == RoomUse.COOLED;
+    return cooled ? search.smallestThatHolds(units(shop)) : OptionalDouble.empty();
   }
 
   private UnitAnswer unit(LivedDay lived, UnitSearch search, CoolingUnit owned) {
@@ -118,9 +113,11 @@ public final class Sizing {
         keepsUpTo.isPresent()
             ? Optional.empty()
             : Optional.of(
-                lived.holds()
-                    ? "still holds on a 130 °F day, the hottest tried"
-                    : "does not hold even on a 60 °F day, the coolest tried");
+                lived.judged().isEmpty()
+                    ? "nobody works in the shop, so nothing is asked of the unit"
+                    : lived.holds()
+                        ? "still holds on a 130 °F day, the hottest tried"
+                        : "does not hold even on a 60 °F day, the coolest tried");
     return new UnitAnswer(
         owned.capacity(),
         lived.trace().canGive().at(hour),
@@ -144,17 +141,15 @@ public final class Sizing {
     return tight ? Verdict.JUST_HOLDS : Verdict.HOLDS;
   }
 
-  private List<Change> changes(Progress progress) {
+  private List<Change> changes(Steps steps) {
     List<Map.Entry<String, Shop>> changed = List.copyOf(Changes.of(shop).entrySet());
     AtomicInteger done = new AtomicInteger();
     return changed.parallelStream()
         .map(
             entry -> {
-              stop(
-                  progress,
-                  "what would change it",
-                  0.25 + 0.35 * done.getAndIncrement() / changed.size());
-              return change(entry.getKey(), entry.getValue());
+              Change change = change(entry.getKey(), entry.getValue());
+              steps.at("what would change it", 0.3 + 0.3 * done.incrementAndGet() / changed.size());
+              return change;
             })
         .toList();
   }
@@ -162,7 +157,7 @@ public final class Sizing {
   private Change change(String name, Shop after) {
     ShopModel model = ShopModel.cooling(after, day, ShopModel.Holding.HELD);
     UnitSearch search = new UnitSearch(model, room(after));
-    ShopLoad load = PeakLoad.of(model);
+    ShopLoad load = PeakLoad.totals(model);
     int hour = load.peakHour();
     double sensible = 0;
     double latent = 0;
@@ -170,61 +165,21 @@ public final class Sizing {
       sensible += each.sensible().at(hour);
       latent += each.latent().at(hour);
     }
-    LivedDay lived = lived(after, search);
+    LivedDay lived =
+        after.unit().isPresent() ? search.day(cooling(after)) : withoutUnit(after, day);
     return new Change(
         name,
         sensible,
         latent,
         lived.peakTemperature(),
-        search.smallestThatHolds(units(after)),
+        recommended(after, search),
         after.unit().isPresent() && lived.holds());
   }
 
-  private static LivedDay lived(Shop shop, UnitSearch search) {
-    return search.day(shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop))));
-  }
-
-  private Band band(double likely, Progress progress) {
-    List<SpanPlace> unknowns = Unknowns.of(shop);
-    if (unknowns.isEmpty()) {
-      return new Band(likely, likely, Optional.empty());
-    }
-    double kind = peak(Unknowns.choose(shop, Choice.KIND));
-    double unkind = peak(Unknowns.choose(shop, Choice.UNKIND));
-    AtomicInteger done = new AtomicInteger();
-    double[] swings =
-        unknowns.parallelStream()
-            .mapToDouble(
-                place -> {
-                  stop(
-                      progress,
-                      "what is not known",
-                      0.6 + 0.38 * done.getAndIncrement() / unknowns.size());
-                  return Math.abs(
-                      peak(Unknowns.chooseOne(shop, place, Choice.UNKIND))
-                          - peak(Unknowns.chooseOne(shop, place, Choice.KIND)));
-                })
-            .toArray();
-    int most = 0;
-    for (int i = 1; i < swings.length; i++) {
-      if (swings[i] > swings[most]) {
-        most = i;
-      }
-    }
-    SpanPlace place = unknowns.get(most);
-    return new Band(
-        Math.min(likely, Math.min(kind, unkind)),
-        Math.max(likely, Math.max(kind, unkind)),
-        Optional.of(place.label() + " (" + place.of() + ")"));
-  }
-
-  private double peak(Shop chosen) {
-    Optional<Cooling> cooling =
-        chosen.unit().map(owned -> cooling(owned, owned.capacity(), room(chosen)));
-    ShopModel.Holding holding =
-        cooling.isPresent() ? ShopModel.Holding.HELD : ShopModel.Holding.FREE;
-    return LivedDay.of(ShopModel.cooling(chosen, day, holding), cooling, room(chosen))
-        .peakTemperature();
+  /** The day without a unit, radiation reckoned for the temperatures of a room left to itself. */
+  static LivedDay withoutUnit(Shop shop, HotDay day) {
+    return LivedDay.of(
+        ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room(shop));
   }
 
   private WinterAnswer winter() {
@@ -251,6 +206,11 @@ public final class Sizing {
         owned.efficiency(),
         owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER,
         owned.airflow().likely());
+  }
+
+  /** The shop's own unit in its room. */
+  static Optional<Cooling> cooling(Shop shop) {
+    return shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop)));
   }
 
   /** The room the unit cools: the one it names, or the first cooled one, or the first. */

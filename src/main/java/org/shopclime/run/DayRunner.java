@@ -1,13 +1,10 @@
 package org.shopclime.run;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
-import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.Profile;
@@ -21,36 +18,49 @@ import org.shopclime.unit.PartLoad;
 /**
  * Runs days of a shop in steps of five minutes: temperatures, humidity, and the unit in the loop.
  * The unit is on from the start of work to its end, breaks included; it takes out what holds the
- * set point, or all it can.
+ * set point, or all it can. What it can is taken for the air at the start of each step, and so are
+ * the air flows; {@code LivedDayTest} halves the step. Cooled rooms that no unit cools float.
  */
 final class DayRunner {
 
-  private static final int SLOTS = DaySlots.COUNT;
-  private static final int PER_HOUR = SLOTS / 24;
+  private static final int PER_HOUR = DaySlots.COUNT / 24;
 
+  private final ShopDays days;
   private final ShopModel model;
   private final Optional<Cooling> cooling;
   private final int room;
+  private final int parts;
+  private final double seconds;
   private final March march;
   private final Drivers drivers;
   private final Moisture moisture;
-  private final Map<DayKind, DayDrivers> days = new EnumMap<>(DayKind.class);
   private final double[] inflow;
-  private final DaySlots attended;
-  private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
+  private Sums sums = new Sums();
+  private Optional<DayLedger> ledger = Optional.empty();
 
-  DayRunner(ShopModel model, Optional<Cooling> cooling, int room) {
-    this.model = model;
+  DayRunner(ShopDays days, Optional<Cooling> cooling, int room) {
+    this(days, cooling, room, 1);
+  }
+
+  /**
+   * A runner with shorter steps.
+   *
+   * @param days the shop on a day
+   * @param cooling the unit, if any
+   * @param room index of the room that is told
+   * @param parts number of steps in five minutes
+   */
+  DayRunner(ShopDays days, Optional<Cooling> cooling, int room, int parts) {
+    this.days = days;
+    this.model = days.model();
     this.cooling = cooling;
     this.room = room;
-    march = new March(model.network(), DaySlots.SECONDS);
+    this.parts = parts;
+    seconds = DaySlots.SECONDS / parts;
+    march = new March(model.network(), seconds);
     drivers = new Drivers(model.network());
-    moisture = new Moisture(model);
-    for (DayKind kind : DayKind.values()) {
-      days.put(kind, model.drivers(kind, component -> true, 0));
-    }
+    moisture = new Moisture(days);
     inflow = new double[model.rooms()];
-    attended = model.working().withoutBreaks();
   }
 
   /** Where a run stands between two days. */
@@ -58,9 +68,22 @@ final class DayRunner {
     private final double[] heat;
     private final double[] water;
 
-    private State(double[] heat, double[] water) {
+    State(double[] heat, double[] water) {
       this.heat = heat;
       this.water = water;
+    }
+
+    double[] heat() {
+      return heat;
+    }
+
+    double[] water() {
+      return water;
+    }
+
+    /** The same, warmer everywhere. */
+    State warmer(double kelvin) {
+      return new State(java.util.Arrays.stream(heat).map(t -> t + kelvin).toArray(), water);
     }
   }
 
@@ -68,14 +91,18 @@ final class DayRunner {
     return new State(march.state(), moisture.state());
   }
 
+  /** Goes to a state, or to a guess of one. */
   void restore(State state) {
     march.restore(state.heat);
     moisture.restore(state.water);
+    for (int r = 0; r < model.rooms(); r++) {
+      moisture.within(r, march.air(r));
+    }
   }
 
   /** Begins with the steady state under the mean of an idle day. */
   void startSteady() {
-    days.get(DayKind.IDLE).fillMeans(drivers);
+    days.drivers(DayKind.IDLE).fillMeans(drivers);
     for (int r = 0; r < model.rooms(); r++) {
       drivers.release(r);
       double flow = 0;
@@ -95,49 +122,65 @@ final class DayRunner {
     march.startSteady(drivers);
   }
 
-  /** What the unit was asked beyond the tested range of its curves, so far. */
-  Set<Limit> limits() {
-    return limits;
+  /** Keeps the account of heat and water of the days to come. */
+  void audit(DayLedger kept) {
+    ledger = Optional.of(kept);
+  }
+
+  /** Water in the air and the stores of all rooms, kg. */
+  double waterHeld() {
+    return moisture.held();
   }
 
   /** Runs one day. */
-  Trace run(DayKind kind) {
-    double[][] sums = new double[9][24];
-    for (int slot = 0; slot < SLOTS; slot++) {
-      int hour = slot / PER_HOUR;
-      boolean on = cooling.isPresent() && kind == DayKind.WORKING && attended.at(slot) > 0;
-      prepare(kind, slot);
-      double fraction = 0;
-      Delivered able = null;
-      if (on) {
-        able =
-            cooling
-                .get()
-                .unit()
-                .at(
-                    model.outdoor(hour + 1),
-                    new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
-        fraction = fraction(able);
-        drivers.airSource(room, days.get(kind).airGain(room, slot) - fraction * able.sensible());
-        limits.addAll(able.limits());
+  void run(DayKind kind) {
+    sums = new Sums();
+    for (int since = 0; since < DaySlots.COUNT; since++) {
+      int slot = (days.start() + since) % DaySlots.COUNT;
+      for (int part = 0; part < parts; part++) {
+        step(kind, slot);
       }
-      march.step(drivers);
-      for (int r = 0; r < model.rooms(); r++) {
-        double coil =
-            able != null && r == room
-                ? Math.min(
-                    fraction * able.condensate(),
-                    moisture.humidityRatio(r) * model.dryAirMass(r) / DaySlots.SECONDS)
-                : 0;
-        moisture.step(r, kind, slot, DaySlots.SECONDS, march.air(r), inflow[r], coil);
-      }
-      note(sums, hour, able, fraction);
     }
-    return trace(sums);
+  }
+
+  private void step(DayKind kind, int slot) {
+    prepare(kind, slot);
+    double fraction = 0;
+    Delivered able = null;
+    if (cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot)) {
+      able =
+          cooling
+              .get()
+              .unit()
+              .at(
+                  model.outdoor(slot / PER_HOUR + 1),
+                  new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
+      fraction = fraction(able);
+      drivers.airSource(room, days.drivers(kind).airGain(room, slot) - fraction * able.sensible());
+    }
+    march.step(drivers);
+    for (int r = 0; r < model.rooms(); r++) {
+      double coil =
+          able != null && r == room
+              ? Math.min(
+                  fraction * able.condensate(),
+                  moisture.humidityRatio(r) * model.dryAirMass(r) / seconds)
+              : 0;
+      moisture.step(r, kind, slot, seconds, march.air(r), inflow[r], coil, ledger);
+    }
+    if (ledger.isPresent()) {
+      double removed = able == null ? 0 : fraction * able.sensible();
+      ledger.get().heat(model, march, drivers, removed, seconds);
+      for (int r = 0; r < model.rooms(); r++) {
+        ledger.get().inflow[r][slot] = inflow[r];
+        ledger.get().air[r][slot] = march.meanAir(r);
+      }
+    }
+    sums.add(slot / PER_HOUR, able, fraction);
   }
 
   private void prepare(DayKind kind, int slot) {
-    days.get(kind).fill(drivers, slot, 1);
+    days.drivers(kind).fill(drivers, slot, 1);
     int hour = slot / PER_HOUR + 1;
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
     for (int r = 0; r < model.rooms(); r++) {
@@ -157,41 +200,73 @@ final class DayRunner {
     return Math.min(1, need / able.sensible());
   }
 
-  private void note(double[][] sums, int hour, Delivered able, double fraction) {
-    double w = moisture.humidityRatio(room);
-    double air = march.meanAir(room);
-    sums[0][hour] += air;
-    sums[1][hour] += (air + march.meanStar(room)) / 2;
-    sums[2][hour] += w;
-    if (able != null) {
-      sums[3][hour] += fraction * able.sensible();
-      sums[4][hour] += fraction * able.latent();
-      sums[5][hour] += able.sensible();
-      sums[6][hour] += able.latent();
-      sums[7][hour] += fraction;
-      sums[8][hour] += able.power() * PartLoad.powerFraction(fraction);
+  /**
+   * Highest hourly mean of the room air in some hours of the last day.
+   *
+   * @param hours hours ending 1 to 24
+   * @return °C; minus infinity for no hours
+   */
+  double peak(Set<Integer> hours) {
+    return hours.stream()
+        .mapToDouble(hour -> sums.of[0][hour - 1] / (PER_HOUR * parts))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** What the unit was asked beyond the tested range of its curves while it ran on the last day. */
+  Set<Limit> limits() {
+    return sums.limits;
+  }
+
+  /** The last day. */
+  Trace trace() {
+    return sums.trace();
+  }
+
+  /** Sums over the steps of each hour. */
+  private final class Sums {
+    private final double[][] of = new double[9][24];
+    private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
+
+    private void add(int hour, Delivered able, double fraction) {
+      double air = march.meanAir(room);
+      of[0][hour] += air;
+      of[1][hour] += (air + march.meanStar(room)) / 2;
+      of[2][hour] += moisture.humidityRatio(room);
+      if (able != null) {
+        of[3][hour] += fraction * able.sensible();
+        of[4][hour] += fraction * able.latent();
+        of[5][hour] += able.sensible();
+        of[6][hour] += able.latent();
+        of[7][hour] += fraction;
+        of[8][hour] += able.power() * PartLoad.powerFraction(fraction);
+        if (fraction > 0) {
+          limits.addAll(able.limits());
+        }
+      }
     }
-  }
 
-  private Trace trace(double[][] sums) {
-    Profile air = mean(sums[0]);
-    Profile water = mean(sums[2]);
-    double pressure = model.pressure();
-    return new Trace(
-        air,
-        mean(sums[1]),
-        Profile.of(hour -> MoistAir.dewPoint(water.at(hour), pressure)),
-        Profile.of(
-            hour -> Math.min(1, MoistAir.relativeHumidity(air.at(hour), water.at(hour), pressure))),
-        mean(sums[3]),
-        mean(sums[4]),
-        mean(sums[5]),
-        mean(sums[6]),
-        mean(sums[7]),
-        mean(sums[8]));
-  }
+    private Trace trace() {
+      Profile air = mean(0);
+      Profile water = mean(2);
+      double pressure = model.pressure();
+      return new Trace(
+          air,
+          mean(1),
+          Profile.of(hour -> MoistAir.dewPoint(water.at(hour), pressure)),
+          Profile.of(
+              hour ->
+                  Math.min(1, MoistAir.relativeHumidity(air.at(hour), water.at(hour), pressure))),
+          mean(3),
+          mean(4),
+          mean(5),
+          mean(6),
+          mean(7),
+          mean(8));
+    }
 
-  private static Profile mean(double[] sums) {
-    return Profile.of(hour -> sums[hour - 1] / PER_HOUR);
+    private Profile mean(int which) {
+      return Profile.of(hour -> of[which][hour - 1] / (PER_HOUR * parts));
+    }
   }
 }

@@ -1,21 +1,30 @@
 package org.shopclime.run;
 
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.shopclime.balance.DayKind;
-import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.unit.Limit;
 
 /**
  * The day as it will be lived: idle days until they repeat, then the first working day, then
  * working days until they repeat; the worse of first and repeating is told.
  *
+ * <p>With a unit, the hours that count are those that must be held. Without one nothing is
+ * promised, and a shop left to itself is hottest after work as often as before its end; so all
+ * hours of the day count, and the peak is that of the whole day.
+ *
  * @param trace the room through the day that is told
  * @param firstDay true if the first working day after idle days is the worse one
- * @param judged hours that count: working hours after the time allowed to cool down, 1 to 24
+ * @param judged hours that count, hour ending 1 to 24: with a unit the hours that work fills and
+ *     that begin after the time allowed to cool down; if there is none, the last hour with work in
+ *     it; empty if nobody ever works. Without a unit all hours
  * @param setPoint wished temperature, °C
- * @param beyond what the unit was asked beyond the tested range of its curves, in words
+ * @param beyond what the unit was asked beyond the tested range of its curves on that day, in words
  */
 public record LivedDay(
     Trace trace, boolean firstDay, Set<Integer> judged, double setPoint, Set<String> beyond) {
@@ -23,12 +32,12 @@ public record LivedDay(
   /** How far the hourly mean may lie above the set point and still count as held, K (1 °F). */
   public static final double TOLERANCE = 1 / 1.8;
 
-  private static final int MOST_DAYS = 60;
-  private static final double REPEATS = 0.01;
+  private static final Set<Integer> ALL_DAY =
+      IntStream.rangeClosed(1, 24).boxed().collect(Collectors.toUnmodifiableSet());
 
   /** Copies the sets. */
   public LivedDay {
-    judged = java.util.Collections.unmodifiableSet(new TreeSet<>(judged));
+    judged = Collections.unmodifiableSet(new TreeSet<>(judged));
     beyond = Set.copyOf(beyond);
   }
 
@@ -41,89 +50,75 @@ public record LivedDay(
    * @return the day
    */
   public static LivedDay of(ShopModel model, Optional<Cooling> cooling, int room) {
-    DayRunner runner = new DayRunner(model, cooling, room);
+    ShopDays days = new ShopDays(model);
+    return after(days, idle(days, room), cooling, room);
+  }
+
+  /** The state that idle days end in. */
+  static DayRunner.State idle(ShopDays days, int room) {
+    DayRunner runner = new DayRunner(days, Optional.empty(), room);
     runner.startSteady();
-    repeat(runner, DayKind.IDLE);
-    return afterIdle(model, runner, room);
+    RepeatingDay.find(runner, DayKind.IDLE);
+    return runner.state();
   }
 
-  /** Working days from the state an idle cycle left. */
-  static LivedDay afterIdle(ShopModel model, DayRunner runner, int room) {
-    Trace first = runner.run(DayKind.WORKING);
-    Trace repeating = repeat(runner, DayKind.WORKING);
-    Set<Integer> judged = judged(model);
-    double setPoint = model.setPoint(room);
-    boolean firstWorse = peak(first, judged) > peak(repeating, judged);
+  /** Working days from the state that idle days end in. */
+  static LivedDay after(ShopDays days, DayRunner.State idle, Optional<Cooling> cooling, int room) {
+    return after(days, idle, new DayRunner(days, cooling, room), cooling, room);
+  }
+
+  /** The same with a runner of one's own. */
+  static LivedDay after(
+      ShopDays days, DayRunner.State idle, DayRunner runner, Optional<Cooling> cooling, int room) {
+    Set<Integer> judged = cooling.isPresent() ? days.judged() : ALL_DAY;
+    Set<Integer> compared = judged.isEmpty() ? ALL_DAY : judged;
+    runner.restore(idle);
+    runner.run(DayKind.WORKING);
+    Trace first = runner.trace();
+    double firstPeak = runner.peak(compared);
+    Set<Limit> firstLimits = runner.limits();
+    RepeatingDay.find(
+        runner,
+        DayKind.WORKING,
+        moved -> firstPeak - runner.peak(compared) > RepeatingDay.SAFELY * moved);
+    boolean firstWorse = firstPeak > runner.peak(compared);
     Set<String> beyond = new TreeSet<>();
-    runner.limits().forEach(limit -> beyond.add(limit.name()));
-    return new LivedDay(firstWorse ? first : repeating, firstWorse, judged, setPoint, beyond);
-  }
-
-  static Trace repeat(DayRunner runner, DayKind kind) {
-    Trace before = runner.run(kind);
-    for (int day = 1; day < MOST_DAYS; day++) {
-      Trace trace = runner.run(kind);
-      double change = 0;
-      for (int hour = 1; hour <= 24; hour++) {
-        change = Math.max(change, Math.abs(trace.air().at(hour) - before.air().at(hour)));
-      }
-      if (change < REPEATS) {
-        return trace;
-      }
-      before = trace;
-    }
-    return before;
-  }
-
-  /** Hours in which work goes on, after the time allowed to cool down. */
-  private static Set<Integer> judged(ShopModel model) {
-    DaySlots working = model.working();
-    int start = working.firstActiveSlot();
-    Set<Integer> hours = new TreeSet<>();
-    Set<Integer> all = new TreeSet<>();
-    int perHour = DaySlots.COUNT / 24;
-    for (int hour = 1; hour <= 24; hour++) {
-      if (working.mean((hour - 1) * perHour, perHour) > 0) {
-        all.add(hour);
-        int since = Math.floorMod((hour - 1) * perHour - start, DaySlots.COUNT);
-        boolean startsInside = working.at((hour - 1) * perHour) > 0;
-        if (startsInside && since * DaySlots.SECONDS >= model.pullDown()) {
-          hours.add(hour);
-        }
-      }
-    }
-    return hours.isEmpty() ? all : hours;
-  }
-
-  private static double peak(Trace trace, Set<Integer> hours) {
-    return hours.stream().mapToDouble(trace.air()::at).max().orElse(Double.NEGATIVE_INFINITY);
+    (firstWorse ? firstLimits : runner.limits()).forEach(limit -> beyond.add(limit.name()));
+    return new LivedDay(
+        firstWorse ? first : runner.trace(),
+        firstWorse,
+        judged,
+        days.model().setPoint(room),
+        beyond);
   }
 
   /**
    * Whether the set point holds in every judged hour.
    *
-   * @return true if the hourly mean is at most 1 °F above it
+   * @return true if the hourly mean is at most 1 °F above it; true also where no hour is judged, as
+   *     nothing is asked then
    */
   public boolean holds() {
-    return peakTemperature() <= setPoint + TOLERANCE;
+    return judged.isEmpty() || peakTemperature() <= setPoint + TOLERANCE;
   }
 
   /**
    * Whether no judged hour is held.
    *
-   * @return true if the unit never catches up
+   * @return true if the unit never catches up; false where no hour is judged
    */
   public boolean neverCatchesUp() {
-    return judged.stream().allMatch(hour -> trace.air().at(hour) > setPoint + TOLERANCE);
+    return !judged.isEmpty()
+        && judged.stream().allMatch(hour -> trace.air().at(hour) > setPoint + TOLERANCE);
   }
 
   /**
    * Highest hourly mean of the room air in judged hours.
    *
-   * @return °C
+   * @return °C; of the whole day where no hour is judged
    */
   public double peakTemperature() {
-    return peak(trace, judged);
+    return trace.air().at(peakHour());
   }
 
   /**

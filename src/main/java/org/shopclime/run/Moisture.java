@@ -1,7 +1,6 @@
 package org.shopclime.run;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.Optional;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
@@ -15,21 +14,22 @@ import org.shopclime.balance.ShopModel;
  */
 final class Moisture {
 
+  private final ShopDays days;
   private final ShopModel model;
   private final double[] airMass;
   private final double[] storeMass;
   private final double[] exchange;
   private final double[] air;
   private final double[] store;
-  private final Map<DayKind, double[]> gains = new EnumMap<>(DayKind.class);
 
   /**
    * A start with the air of every room as outdoors on average.
    *
-   * @param model the shop on a day
+   * @param days the shop on a day
    */
-  Moisture(ShopModel model) {
-    this.model = model;
+  Moisture(ShopDays days) {
+    this.days = days;
+    this.model = days.model();
     int rooms = model.rooms();
     airMass = new double[rooms];
     storeMass = new double[rooms];
@@ -47,13 +47,19 @@ final class Moisture {
       air[room] = outdoor;
       store[room] = outdoor;
     }
-    for (DayKind kind : DayKind.values()) {
-      gains.put(kind, model.latentGains(kind));
-    }
   }
 
   double humidityRatio(int room) {
     return air[room];
+  }
+
+  /** Water in the air and the store of all rooms, kg. */
+  double held() {
+    double held = 0;
+    for (int room = 0; room < air.length; room++) {
+      held += airMass[room] * air[room] + (exchange[room] == 0 ? 0 : storeMass[room] * store[room]);
+    }
+    return held;
   }
 
   double[] state() {
@@ -68,6 +74,13 @@ final class Moisture {
     System.arraycopy(state, air.length, store, 0, air.length);
   }
 
+  /** Brings air that a guess made too moist or drier than dry back into what can be. */
+  void within(int room, double celsius) {
+    double saturated = MoistAir.saturationHumidityRatio(celsius, model.pressure());
+    air[room] = Math.max(0, Math.min(air[room], saturated));
+    store[room] = Math.max(0, store[room]);
+  }
+
   /**
    * One step of one room.
    *
@@ -78,37 +91,41 @@ final class Moisture {
    * @param celsius air temperature at its end, °C; water beyond saturation falls out
    * @param inflow outdoor air, kg of dry air a second
    * @param coil water taken out, kg/s
-   * @return water that fell out, kg
+   * @param ledger account of the water, if one is kept
    */
-  double step(
+  void step(
       int room,
       DayKind kind,
       int slot,
       double seconds,
       double celsius,
       double inflow,
-      double coil) {
-    int hour = slot / (DaySlots.COUNT / Profile.HOURS) + 1;
+      double coil,
+      Optional<DayLedger> ledger) {
+    double outdoor = model.outdoorHumidityRatio(slot / (DaySlots.COUNT / Profile.HOURS) + 1);
+    double gain = days.latentGains(kind)[room * DaySlots.COUNT + slot];
     double held = storeMass[room] / seconds;
     double k = exchange[room];
-    double through = k == 0 ? 0 : k / (held + k);
-    double gain = gains.get(kind)[room * DaySlots.COUNT + slot];
-    double next =
-        (airMass[room] / seconds * air[room]
-                + inflow * model.outdoorHumidityRatio(hour)
-                + gain
-                - coil
-                + through * held * store[room])
-            / (airMass[room] / seconds + inflow + k * (1 - through));
-    next = Math.max(next, 0);
-    double fallen = 0;
+    // what the store takes from the air is (next - store) times this, its own change counted in
+    double into = k == 0 ? 0 : k * held / (held + k);
+    double mass = airMass[room] / seconds;
+    double brought = mass * air[room] + inflow * outdoor + gain - coil + into * store[room];
+    double next = brought / (mass + inflow + into);
     double saturated = MoistAir.saturationHumidityRatio(celsius, model.pressure());
+    double fallen = 0;
     if (next > saturated) {
-      fallen = (next - saturated) * airMass[room];
+      fallen = brought - saturated * (mass + inflow + into);
       next = saturated;
     }
-    store[room] = k == 0 ? store[room] : (held * store[room] + k * next) / (held + k);
+    if (k > 0) {
+      store[room] = (held * store[room] + k * next) / (held + k);
+    }
     air[room] = next;
-    return fallen;
+    if (ledger.isPresent()) {
+      ledger.get().waterIn += inflow * (outdoor - next) * seconds;
+      ledger.get().waterGiven += gain * seconds;
+      ledger.get().waterCoil += coil * seconds;
+      ledger.get().waterFallen += fallen * seconds;
+    }
   }
 }

@@ -3,6 +3,7 @@ package org.shopclime.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.ShopModel;
@@ -18,7 +19,10 @@ public final class UnitSearch {
   private static final double HOTTEST = (130 - 32) / 1.8;
   private static final double FINENESS = 0.05 / 1.8;
 
-  private final ShopModel model;
+  /** How far a room's peak moves at least with the outdoor peak, K/K: guesses the first steps. */
+  private static final double USUAL_SLOPE = 0.7;
+
+  private final ShopDays days;
   private final int room;
   private final DayRunner.State idle;
 
@@ -29,12 +33,9 @@ public final class UnitSearch {
    * @param room index of the room that is cooled
    */
   public UnitSearch(ShopModel model, int room) {
-    this.model = model;
+    this.days = new ShopDays(model);
     this.room = room;
-    DayRunner runner = new DayRunner(model, Optional.empty(), room);
-    runner.startSteady();
-    LivedDay.repeat(runner, DayKind.IDLE);
-    this.idle = runner.state();
+    this.idle = LivedDay.idle(days, room);
   }
 
   /**
@@ -44,9 +45,7 @@ public final class UnitSearch {
    * @return the day
    */
   public LivedDay day(Optional<Cooling> cooling) {
-    DayRunner runner = new DayRunner(model, cooling, room);
-    runner.restore(idle);
-    return LivedDay.afterIdle(model, runner, room);
+    return LivedDay.after(days, idle, cooling, room);
   }
 
   /**
@@ -57,46 +56,120 @@ public final class UnitSearch {
    * @return the day
    */
   public LivedDay shifted(Cooling cooling, double kelvin) {
-    return LivedDay.of(model.shifted(kelvin), Optional.of(cooling), room);
+    ShopDays moved = new ShopDays(days.model().shifted(kelvin));
+    return LivedDay.after(moved, idle(moved, kelvin), Optional.of(cooling), room);
+  }
+
+  /** Idle days of the moved day; they begin near their end, all temperatures moved alike. */
+  private DayRunner.State idle(ShopDays moved, double kelvin) {
+    DayRunner runner = new DayRunner(moved, Optional.empty(), room);
+    runner.restore(idle.warmer(kelvin));
+    RepeatingDay.find(runner, DayKind.IDLE);
+    return runner.state();
+  }
+
+  /** Whether an hour is asked of a unit at all. */
+  private boolean asked() {
+    return !days.judged().isEmpty();
+  }
+
+  /**
+   * How far the worse of first and repeating day lies above what still counts as held, K; of the
+   * first day alone if that is not held, as it settles the matter.
+   */
+  private double above(ShopDays on, DayRunner.State from, Cooling cooling) {
+    Set<Integer> judged = on.judged();
+    double limit = on.model().setPoint(room) + LivedDay.TOLERANCE;
+    DayRunner runner = new DayRunner(on, Optional.of(cooling), room);
+    runner.restore(from);
+    runner.run(DayKind.WORKING);
+    double first = runner.peak(judged) - limit;
+    if (first > 0) {
+      return first;
+    }
+    RepeatingDay.find(
+        runner,
+        DayKind.WORKING,
+        moved -> Math.abs(runner.peak(judged) - limit) > RepeatingDay.SAFELY * moved);
+    return Math.max(first, runner.peak(judged) - limit);
+  }
+
+  private double aboveWhenMoved(Cooling cooling, double kelvin) {
+    ShopDays moved = new ShopDays(days.model().shifted(kelvin));
+    return above(moved, idle(moved, kelvin), cooling);
   }
 
   /**
    * Highest outdoor peak at which a unit still holds, the hot day moved bodily.
    *
+   * <p>Between a peak that holds and one that fails, halved each time; but where a failing day is
+   * known, the next is guessed from how far it failed.
+   *
    * @param cooling the unit
-   * @return °C, to 0.1 °F; empty if it fails at 60 °F or still holds at 130 °F
+   * @return °C, to 0.1 °F; empty if it fails at 60 °F or still holds at 130 °F, or if no hour of
+   *     work asks it to hold
    */
   public OptionalDouble keepsUpTo(Cooling cooling) {
-    double peak = model.outdoorPeak();
-    double low = COLDEST - peak;
-    double high = HOTTEST - peak;
-    if (!shifted(cooling, low).holds() || shifted(cooling, high).holds()) {
+    if (!asked()) {
       return OptionalDouble.empty();
     }
-    while (high - low > FINENESS) {
-      double middle = (low + high) / 2;
-      if (shifted(cooling, middle).holds()) {
-        low = middle;
+    double peak = days.model().outdoorPeak();
+    double holds = Double.NaN;
+    double fails = Double.NaN;
+    double failedBy = 0;
+    double next = Math.max(COLDEST - peak, Math.min(HOTTEST - peak, 0));
+    double slope = USUAL_SLOPE;
+    boolean guessed = false;
+    while (!(fails - holds <= FINENESS)) {
+      double above = next == 0 ? above(days, idle, cooling) : aboveWhenMoved(cooling, next);
+      if (above > 0) {
+        if (next <= COLDEST - peak) {
+          return OptionalDouble.empty();
+        }
+        if (fails > next && failedBy > above) {
+          slope = (failedBy - above) / (fails - next);
+        }
+        fails = next;
+        failedBy = above;
+        guessed = !guessed || Double.isNaN(holds);
       } else {
-        high = middle;
+        if (next >= HOTTEST - peak) {
+          return OptionalDouble.empty();
+        }
+        holds = next;
+        guessed = false;
       }
+      next = next(holds, fails, failedBy, slope, guessed);
+      next = Math.max(COLDEST - peak, Math.min(HOTTEST - peak, next));
     }
-    return OptionalDouble.of(peak + low);
+    return OptionalDouble.of(peak + holds);
+  }
+
+  private static double next(
+      double holds, double fails, double failedBy, double slope, boolean guess) {
+    double below = fails - failedBy / slope - FINENESS / 2;
+    if (Double.isNaN(holds)) {
+      return below;
+    }
+    if (Double.isNaN(fails)) {
+      return holds + 4 * LivedDay.TOLERANCE;
+    }
+    return guess && below > holds ? below : (holds + fails) / 2;
   }
 
   /**
    * Smallest standard size that holds.
    *
    * @param ofCapacity makes the unit of a rated capacity, W
-   * @return rated capacity, W; empty if the largest does not hold
+   * @return rated capacity, W; empty if the largest does not hold, or if no hour of work asks it to
    */
   public OptionalDouble smallestThatHolds(DoubleFunction<Cooling> ofCapacity) {
     List<Double> sizes = Cooling.sizes();
     int low = -1;
     int high = sizes.size();
-    while (high - low > 1) {
+    while (asked() && high - low > 1) {
       int middle = (low + high) / 2;
-      if (day(Optional.of(ofCapacity.apply(sizes.get(middle)))).holds()) {
+      if (above(days, idle, ofCapacity.apply(sizes.get(middle))) <= 0) {
         high = middle;
       } else {
         low = middle;

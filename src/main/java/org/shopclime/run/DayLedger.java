@@ -1,0 +1,61 @@
+package org.shopclime.run;
+
+import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.March;
+
+/** Heat and water of all rooms and walls together through one day, kept where somebody audits. */
+final class DayLedger {
+
+  /** Heat taken out by the unit, J. */
+  double removed;
+
+  /** Heat of gains and sun, J. */
+  double sources;
+
+  /** Heat brought by outdoor air, J. */
+  double streams;
+
+  /** Heat out of the boundaries: outdoor faces, ground, J. */
+  double boundaries;
+
+  /** Heat stored, J. */
+  double stored;
+
+  /** Water brought by outdoor air, net, kg. */
+  double waterIn;
+
+  /** Water given off by people and work, kg. */
+  double waterGiven;
+
+  /** Water taken out by the coil, kg. */
+  double waterCoil;
+
+  /** Water that fell out of saturated air, kg. */
+  double waterFallen;
+
+  /** Outdoor air through each slot, kg of dry air a second, by room and slot. */
+  final double[][] inflow;
+
+  /** Air temperature, mean of each slot, °C, by room and slot. */
+  final double[][] air;
+
+  DayLedger(int rooms) {
+    inflow = new double[rooms][DaySlots.COUNT];
+    air = new double[rooms][DaySlots.COUNT];
+  }
+
+  /** One step of the network. */
+  void heat(ShopModel model, March march, Drivers drivers, double removedWatts, double seconds) {
+    removed += removedWatts * seconds;
+    sources += (drivers.sources() + removedWatts) * seconds;
+    for (int room = 0; room < model.rooms(); room++) {
+      streams += drivers.inflowHeat(room, march.meanAir(room)) * seconds;
+    }
+    for (int boundary = 0; boundary < model.network().boundaries(); boundary++) {
+      boundaries += march.boundaryHeat(boundary) * seconds;
+    }
+    stored += march.storedHeatChange();
+  }
+}
