@@ -83,7 +83,7 @@ public final class TestShops {
 
   /** Working hours. */
   public static Work work(String hours, Clock clock) {
-    return new Work(when(hours), 3600, clock);
+    return new Work(when(hours), 3600, clock, 18.3);
   }
 
   /** A tight room without gains and contents. */

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class ShopEditTest {
 
   private static final Shop BARE = Examples.shop("bare-studs");
-  private static final Shop DAY = Examples.shop("oven-day");
+  private static final Shop DAY = DayFile.shop();
 
   @Test
   void boardsGoIntoBigDoorsOnly() {

@@ -24,7 +24,7 @@ class ShopFileTest {
   private static final Stations MOBILE =
       new Stations(name -> name.equals("722230"), name -> List.of("722230"));
 
-  private static final String DAY = Examples.text("oven-day");
+  private static final String DAY = DayFile.text();
 
   @TempDir Path folder;
 
@@ -60,7 +60,7 @@ class ShopFileTest {
 
   @Test
   void whatIsTypedBecomesSi() {
-    Shop shop = Examples.shop("oven-day");
+    Shop shop = DayFile.shop();
     Room room = shop.rooms().get(0);
     Face west = room.faces().get(0);
     assertThat(west.width()).isEqualTo(7.3152); // 24 ft of 0.3048 m, exact by definition
