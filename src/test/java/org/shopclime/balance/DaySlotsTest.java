@@ -16,7 +16,8 @@ class DaySlotsTest {
 
   private static final LocalDate SUMMER = LocalDate.of(2021, 7, 21);
   private static final LocalDate WINTER = LocalDate.of(2021, 1, 21);
-  private static final Work WORK = TestShops.work("Mon-Fri 8:00-12:00, 13:00-17:00", Clock.STANDARD);
+  private static final Work WORK =
+      TestShops.work("Mon-Fri 8:00-12:00, 13:00-17:00", Clock.STANDARD);
   private static final Work SAVING =
       TestShops.work("Mon-Fri 8:00-12:00, 13:00-17:00", Clock.DAYLIGHT);
 
@@ -115,8 +116,7 @@ class DaySlotsTest {
     assertThat(open.at(12 * 12)).as("break").isZero();
     assertThat(hour(open, 9)).isCloseTo(8.0 / 60, within(1e-12));
     assertThat(open.hours()).isCloseTo(8 * 8.0 / 60, within(1e-12));
-    DaySlots half =
-        DaySlots.opened(day("daily 9:30-10:00", WORK, DayOfWeek.MONDAY, SUMMER), 3600);
+    DaySlots half = DaySlots.opened(day("daily 9:30-10:00", WORK, DayOfWeek.MONDAY, SUMMER), 3600);
     assertThat(half.at(9 * 12)).as("half of the hour counts half").isEqualTo(0.5);
   }
 }

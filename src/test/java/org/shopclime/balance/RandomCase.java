@@ -21,8 +21,8 @@ import org.shopclime.shop.Shop;
 import org.shopclime.shop.Span;
 
 /**
- * Small shops drawn by lot: a work room with windows, doors, fans, gains and an oven, often a second
- * cooled room, an attic above one or both, a loft above the attic, a closet inside.
+ * Small shops drawn by lot: a work room with windows, doors, fans, gains and an oven, often a
+ * second cooled room, an attic above one or both, a loft above the attic, a closet inside.
  */
 public final class RandomCase {
 
@@ -62,8 +62,7 @@ public final class RandomCase {
     }
     return TestShops.shop(rooms.toArray(new Room[0]))
         .withWork(
-            TestShops.work(
-                "Mon-Fri 8:00-12:00, 12:30-17:15", org.shopclime.shop.Clock.DAYLIGHT));
+            TestShops.work("Mon-Fri 8:00-12:00, 12:30-17:15", org.shopclime.shop.Clock.DAYLIGHT));
   }
 
   /** A day: swinging, with wind. */
@@ -79,8 +78,7 @@ public final class RandomCase {
             .withDoors(List.of(TestShops.door("Big door", 2.5, 2.2, 900 * random.nextDouble()))));
     faces.add(
         TestShops.wall("South", 180, side, 2.7, build())
-            .withWindows(
-                List.of(TestShops.window("Window", 1 + random.nextDouble(), 1, 4, 0.5))));
+            .withWindows(List.of(TestShops.window("Window", 1 + random.nextDouble(), 1, 4, 0.5))));
     faces.add(TestShops.wall("West", 270, side, 2.7, build()));
     faces.add(
         second
@@ -150,8 +148,7 @@ public final class RandomCase {
     if (loft) {
       faces.add(TestShops.face("Attic lid", Part.CEILING, "Loft", 0, 0, 3, 3, build()));
     }
-    return TestShops.room(
-            "Attic", RoomUse.FLOATING, 50, 1.2, WISHED, faces.toArray(new Face[0]))
+    return TestShops.room("Attic", RoomUse.FLOATING, 50, 1.2, WISHED, faces.toArray(new Face[0]))
         .withLeakage(new Leakage.Area(Span.known(0.02 + 0.3 * random.nextDouble())))
         .withFans(List.of(TestShops.fan("Attic fan", FanWay.OUT, 0.2, any(WHEN))));
   }

@@ -28,8 +28,7 @@ class SunInsideTest {
   private static Room glazed() {
     Room room = box("Shop", RoomUse.COOLED, insulation(10), insulation(10));
     List<Face> faces = new ArrayList<>(room.faces());
-    faces.set(
-        2, faces.get(2).withWindows(List.of(TestShops.window("Window", 3, 1.5, 3, 0.6))));
+    faces.set(2, faces.get(2).withWindows(List.of(TestShops.window("Window", 3, 1.5, 3, 0.6))));
     return room.withFaces(faces);
   }
 
@@ -89,8 +88,7 @@ class SunInsideTest {
   void topOfACeilingIsAFloor() {
     Room shop = box("Shop", RoomUse.COOLED, insulation(10), insulation(10));
     List<Face> faces = new ArrayList<>(shop.faces());
-    faces.set(
-        4, TestShops.face("Ceiling", Part.CEILING, "Attic", 0, 0, 5, 5, insulation(10)));
+    faces.set(4, TestShops.face("Ceiling", Part.CEILING, "Attic", 0, 0, 5, 5, insulation(10)));
     Room attic =
         TestShops.room(
             "Attic",
@@ -120,8 +118,7 @@ class SunInsideTest {
         Piece piece = skeleton.pieces().get(chain);
         scattered += inside.scattered(2 * chain) + inside.scattered(2 * chain + 1);
         direct += inside.direct(2 * chain) + inside.direct(2 * chain + 1);
-        boolean far =
-            piece.outside() instanceof Piece.OtherRoom other && other.room() == room;
+        boolean far = piece.outside() instanceof Piece.OtherRoom other && other.room() == room;
         if (piece.room() == room || far) {
           double each = piece.pane().isPresent() ? through(piece) : 0.6;
           weight += piece.area() * each;

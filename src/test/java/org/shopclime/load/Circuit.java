@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Steady heat between named points by Kirchhoff's rule, solved by sweeping: the hand
- * calculation behind tests of shops with several unknown temperatures.
+ * Steady heat between named points by Kirchhoff's rule, solved by sweeping: the hand calculation
+ * behind tests of shops with several unknown temperatures.
  */
 final class Circuit {
 

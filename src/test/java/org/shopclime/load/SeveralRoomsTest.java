@@ -32,9 +32,9 @@ import org.shopclime.shop.Span;
 /**
  * Rooms beside and above each other in steady heat, each against a circuit written out by hand:
  * printed films without their radiation (upright 3.21, downwards 1.03, upwards 4.17, outside 17.0
- * W/(m²·K)), and radiation 4 σ T³ / (1/9 + 1/F) from each face to the radiant point of its room, F =
- * 2 between two equal planes that face each other. 4 σ T³ is taken at a round temperature; that and
- * the rounding of the films make 1 %.
+ * W/(m²·K)), and radiation 4 σ T³ / (1/9 + 1/F) from each face to the radiant point of its room, F
+ * = 2 between two equal planes that face each other. 4 σ T³ is taken at a round temperature; that
+ * and the rounding of the films make 1 %.
  */
 class SeveralRoomsTest {
 
@@ -147,8 +147,7 @@ class SeveralRoomsTest {
     Face floor = face("Floor", Part.FLOOR, "nothing", 0, 180, 5, 4, concrete());
     Face ceiling = face("Ceiling", Part.CEILING, "Attic", 0, 0, 5, 4, insulation(10));
     Face lid = face("Lid", Part.CEILING, "Loft", 0, 0, 5, 4, insulation(2));
-    Face roof =
-        outside(face("Roof", Part.ROOF, "outdoors", 0, 0, 5, 4, insulation(1)), 0.6, 0);
+    Face roof = outside(face("Roof", Part.ROOF, "outdoors", 0, 0, 5, 4, insulation(1)), 0.6, 0);
     Room held = room("Shop", RoomUse.COOLED, 20, 2.5, WISHED, floor, ceiling);
     Room attic =
         room("Attic", RoomUse.FLOATING, 20, 1, WISHED, lid)
@@ -178,7 +177,8 @@ class SeveralRoomsTest {
             .hold("outdoors", OUTDOORS)
             .solve();
     RoomLoad room = load.rooms().get(0);
-    assertThat(load.airTemperature().get(1).at(20)).isCloseTo(circuit.at("attic air"), within(0.05));
+    assertThat(load.airTemperature().get(1).at(20))
+        .isCloseTo(circuit.at("attic air"), within(0.05));
     assertThat(load.airTemperature().get(2).at(20)).isCloseTo(circuit.at("loft air"), within(0.05));
     assertThat(line(room, "Ceiling").sensible().at(20))
         .isCloseTo(circuit.into("held air"), withinPercentage(1));
