@@ -29,18 +29,26 @@ record MoistureStore(double perRelativeHumidity, double exchange) {
   private static final double WOODEN = 0.25;
   private static final double MASONRY = 0.10;
 
-  private static final Map<String, Double> HOLDS =
-      Map.ofEntries(
+  /** What a layer holds by a word of its name; the first word found counts. */
+  private static final List<Map.Entry<String, Double>> HOLDS =
+      List.of(
+          Map.entry("fiberglass", 0.0),
+          Map.entry("foam", 0.0),
+          Map.entry("vinyl", 0.0),
+          Map.entry("cement", MASONRY),
+          Map.entry("concrete", MASONRY),
+          Map.entry("plaster", MASONRY),
+          Map.entry("stucco", MASONRY),
+          Map.entry("brick", MASONRY),
+          Map.entry("block", MASONRY),
+          Map.entry("stone", MASONRY),
+          Map.entry("adobe", MASONRY),
           Map.entry("gypsum", GYPSUM),
           Map.entry("drywall", GYPSUM),
           Map.entry("wood", WOODEN),
-          Map.entry("plywood", WOODEN),
           Map.entry("osb", WOODEN),
-          Map.entry("fiber", WOODEN),
-          Map.entry("brick", MASONRY),
-          Map.entry("concrete", MASONRY),
-          Map.entry("block", MASONRY),
-          Map.entry("stucco", MASONRY));
+          Map.entry("mdf", WOODEN),
+          Map.entry("board", WOODEN));
 
   /**
    * Store of a room.
@@ -68,10 +76,10 @@ record MoistureStore(double perRelativeHumidity, double exchange) {
   private static double each(Assembly assembly) {
     List<Layer> layers = assembly.paths().get(0).layers();
     String inner = layers.get(layers.size() - 1).name().toLowerCase(Locale.ROOT);
-    return HOLDS.entrySet().stream()
+    return HOLDS.stream()
         .filter(entry -> inner.contains(entry.getKey()))
-        .mapToDouble(Map.Entry::getValue)
-        .max()
-        .orElse(0);
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(0.0);
   }
 }

@@ -5,8 +5,16 @@
  * <p><b>Answers:</b> what network, driven by what, stands for this shop on this day?<br>
  * <b>May touch:</b> shop, climate, envelope, gain, leakage, sun, heat, air.<br>
  * <b>Units:</b> SI.<br>
- * <b>Source:</b> to be told.<br>
- * <b>Limits:</b> to be told.<br>
- * <b>Checked by:</b> to be told.
+ * <b>Source:</b> films and air flows by ASHRAE Handbook - Fundamentals; radiation between faces by
+ * J. A. Carroll (1980); sky by Walton, NBSIR 83-2655; slabs by ISO 13370:2017; water in walls by
+ * effective penetration depth, from memory. Each class names its own.<br>
+ * <b>Limits:</b> one air temperature a room; radiation linear about the day's means; faces of a
+ * room see each other by area only; light through a partition's glass is lost; beam sun falls on
+ * the floor wherever the window is; open doors move air by temperature difference alone, not by
+ * wind; contents stand as plates of iron and wood; partly shaded sky light is not reckoned.<br>
+ * <b>Checked by:</b> {@code ConductionSeriesPublishedTest}, {@code RadiantFactorsTest}, {@code
+ * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
+ * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}; and by the hand
+ * calculations of {@code load}.
  */
 package org.shopclime.balance;

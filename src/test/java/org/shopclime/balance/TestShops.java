@@ -307,6 +307,22 @@ public final class TestShops {
     return day(Hours.constant(celsius), Hours.constant(wind), humidityRatio, celsius);
   }
 
+  /** The same day at another date. */
+  public static HotDay on(HotDay day, LocalDate date) {
+    return new HotDay(
+        day.station(),
+        date,
+        day.dryBulb(),
+        day.humidityRatio(),
+        day.wetBulb(),
+        day.wind(),
+        day.pressure(),
+        day.dayHumidityRatio(),
+        day.aerosol(),
+        day.waterCm(),
+        day.ground());
+  }
+
   /** A hot day: 100 °F at 15:00, 78 °F at 3:00, windy in the afternoon. */
   public static HotDay swinging() {
     double mean = celsius(89);
