@@ -4,8 +4,10 @@
  * <p><b>Answers:</b> which verb with which arguments?<br>
  * <b>May touch:</b> all rooms.<br>
  * <b>Units:</b> text.<br>
- * <b>Source:</b> to be told.<br>
- * <b>Limits:</b> to be told.<br>
- * <b>Checked by:</b> to be told.
+ * <b>Source:</b> the verbs, their words and exit codes are the project's own; no figure is made
+ * here.<br>
+ * <b>Limits:</b> one command line at a time; text goes out as UTF-8, also where a terminal shows
+ * another encoding.<br>
+ * <b>Checked by:</b> {@code CommandsTest}, {@code BadInputTest}.
  */
 package org.shopclime.app;

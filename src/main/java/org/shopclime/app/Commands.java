@@ -1,0 +1,176 @@
+package org.shopclime.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.shopclime.quantity.Problem;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The verbs of the command line. */
+public final class Commands {
+
+  /** Names the folder of the report that is written where no verb is given. */
+  static final String REPORTS = "shopclime.reports";
+
+  private static final int OWN_FAULT = 1;
+
+  private Commands() {}
+
+  /**
+   * Runs one command line.
+   *
+   * @param args its words
+   * @param out standard output
+   * @param err standard error
+   * @return 0, or 2 on bad input with one line for each problem on {@code err}, or 1 on a fault of
+   *     the program itself
+   */
+  public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    return run(args, out, err, FormLauncher.none());
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @param args its words
+   * @param out standard output
+   * @param err standard error
+   * @param form opens the window
+   * @return as {@link #run(String[], PrintWriter, PrintWriter)}
+   */
+  static int run(String[] args, PrintWriter out, PrintWriter err, FormLauncher form) {
+    Session session = new Session(out, err, form);
+    CommandLine line = new CommandLine(new NoVerb(session));
+    Stream.of(
+            new SizeVerb(session),
+            new ExampleVerb(session),
+            new FormVerb(session),
+            new TablesVerb(session))
+        .forEach(line::addSubcommand);
+    line.getCommandSpec()
+        .addOption(
+            OptionSpec.builder("--version")
+                .versionHelp(true)
+                .description("Print the version and stop.")
+                .build());
+    addHelp(line);
+    line.getSubcommands().values().forEach(Commands::addHelp);
+    line.setOut(out);
+    line.setErr(err);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setUnmatchedOptionsAllowedAsOptionParameters(false);
+    line.setParameterExceptionHandler((wrong, words) -> session.refuse(problem(wrong)));
+    line.setExecutionExceptionHandler((fault, at, parsed) -> ownFault(session, fault));
+    int code;
+    try {
+      code = line.execute(args);
+    } catch (Error fault) { // picocli lets errors through
+      code = ownFault(session, fault);
+    }
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  private static void addHelp(CommandLine line) {
+    line.getCommandSpec()
+        .addOption(
+            OptionSpec.builder("--help")
+                .usageHelp(true)
+                .description("Print this help and stop.")
+                .build());
+  }
+
+  private static int ownFault(Session session, Throwable fault) {
+    session.err().println(Session.oneLine("Shopclime failed, which it should not: " + fault));
+    return OWN_FAULT;
+  }
+
+  /** What is wrong with the words of a command line, and what is known. */
+  private static Problem problem(ParameterException wrong) {
+    CommandLine at = wrong.getCommandLine();
+    boolean top = at.getParent() == null;
+    String where = top ? "command line" : at.getCommandName();
+    if (wrong instanceof UnmatchedArgumentException unmatched) {
+      List<String> words = unmatched.getUnmatched();
+      String found = words.isEmpty() ? "too many words" : "\"" + words.get(0) + "\"";
+      boolean option = !words.isEmpty() && words.get(0).startsWith("-");
+      return new Problem(where, found, option || !top ? options(at) : verbs(at));
+    }
+    if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      return argument(where, missing.getMissing().get(0), "nothing");
+    }
+    if (wrong.getArgSpec() != null && wrong.getValue() != null) {
+      return argument(where, wrong.getArgSpec(), "\"" + wrong.getValue() + "\"");
+    }
+    String message = String.valueOf(wrong.getMessage());
+    return new Problem(where, Session.oneLine(message), options(at));
+  }
+
+  private static Problem argument(String where, ArgSpec argument, String found) {
+    String name =
+        argument instanceof OptionSpec option ? where + " " + option.longestName() : where;
+    return new Problem(name, found, argument.paramLabel());
+  }
+
+  private static String verbs(CommandLine at) {
+    return "one of the verbs "
+        + at.getSubcommands().entrySet().stream()
+            .filter(verb -> !verb.getValue().getCommandSpec().usageMessage().hidden())
+            .map(verb -> verb.getKey())
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String options(CommandLine at) {
+    String known =
+        at.getCommandSpec().options().stream()
+            .filter(option -> !option.hidden())
+            .map(OptionSpec::longestName)
+            .collect(Collectors.joining(", "));
+    String words =
+        at.getCommandSpec().positionalParameters().stream()
+            .map(word -> word.paramLabel())
+            .collect(Collectors.joining(" "));
+    return words.isEmpty() ? known : words + " and the options " + known;
+  }
+
+  /**
+   * Without a verb: the window where there is a display, else the usual example with its report.
+   */
+  @Command(
+      name = "shopclime",
+      description = {
+        "Is the cooling of a small workshop enough, and what would change it?",
+        "Without a verb: the window where there is a display, otherwise the usual example with its"
+            + " report."
+      },
+      versionProvider = VersionLine.class)
+  private static final class NoVerb implements Callable<Integer> {
+
+    private final Session session;
+
+    NoVerb(Session session) {
+      this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+      if (session.form().hasDisplay()) {
+        session.form().open(Optional.empty());
+        return Session.GOOD;
+      }
+      Path folder = Path.of(System.getProperty(REPORTS, "shopclime-report"));
+      return SizeVerb.answer(session, Optional.empty(), Optional.of(folder), false, null);
+    }
+  }
+}

@@ -1,0 +1,199 @@
+package org.shopclime.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.UnitAnswer;
+import org.shopclime.plan.WinterAnswer;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.run.LivedDay;
+import org.shopclime.run.Trace;
+
+/** The facts behind the answer's sentence. */
+final class AnswerFacts {
+
+  /** Relative humidity above which air is called clammy and mold may grow (EPA mold guidance). */
+  private static final double CLAMMY = 0.6;
+
+  private static final int LARGEST = 3;
+
+  private final SizeAnswer answer;
+  private final CoreAnswer core;
+  private final UnitSystem units;
+  private final WallClock clock;
+  private final LivedDay day;
+
+  AnswerFacts(SizeAnswer answer, UnitSystem units) {
+    this.answer = answer;
+    this.core = answer.core();
+    this.units = units;
+    this.clock = new WallClock(answer.shop().work(), core.hotDay().date());
+    this.day = core.unit().orElse(core.without());
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    boolean asked = !day.judged().isEmpty();
+    if (asked) {
+      air(lines);
+      answer.unit().ifPresent(unit -> unit(lines, unit));
+    }
+    load(lines);
+    if (asked) {
+      band(lines);
+      days(lines);
+      core.unit().ifPresent(unit -> lines.add(without()));
+    }
+    if (answer.winter().loss() > 0) {
+      lines.add(winter(answer.winter()));
+    }
+    return lines;
+  }
+
+  private void air(List<String> lines) {
+    Trace trace = day.trace();
+    int hour = day.peakHour();
+    lines.add(
+        "In the warmest working hour ("
+            + clock.during(hour)
+            + "): air "
+            + temperature(trace.air().at(hour))
+            + ", humidity "
+            + Shown.percent(trace.relativeHumidity().at(hour))
+            + ", dew point "
+            + temperature(trace.dewPoint().at(hour))
+            + "; with the warmth of walls and ceiling it feels like "
+            + temperature(trace.operative().at(hour))
+            + ".");
+    int damp = 0;
+    for (int judged : WallClock.lived(day.judged())) {
+      double humidity = trace.relativeHumidity().at(judged);
+      if (humidity > CLAMMY && (damp == 0 || humidity > trace.relativeHumidity().at(damp))) {
+        damp = judged;
+      }
+    }
+    if (damp > 0) {
+      lines.add(
+          "Clammy: "
+              + Shown.percent(trace.relativeHumidity().at(damp))
+              + " humidity at "
+              + clock.end(damp)
+              + ", dew point "
+              + temperature(trace.dewPoint().at(damp))
+              + ".");
+    }
+  }
+
+  private void unit(List<String> lines, UnitAnswer unit) {
+    double delivered = unit.deliveredSensible() + unit.deliveredLatent();
+    if (delivered > 0) {
+      lines.add(
+          "The label says "
+              + power(unit.rated())
+              + "; in that hour the unit can take out "
+              + power(delivered)
+              + ", of which "
+              + power(unit.deliveredSensible())
+              + " is heat and "
+              + power(unit.deliveredLatent())
+              + " moisture"
+              + (delivered > unit.rated() ? "; a warm, damp room gives a coil more to do." : "."));
+    }
+    String flatOut = Telling.flatOutHours(unit.day().trace(), clock);
+    double energy = 3600 * 24 * unit.day().trace().power().mean() / 3.6e6;
+    lines.add(
+        (flatOut.isEmpty() ? "It never runs flat out" : "It runs flat out " + flatOut)
+            + " and uses about "
+            + Math.round(energy)
+            + " kWh that day.");
+    if (unit.day().holds()
+        && answer.recommended().isPresent()
+        && answer.recommended().getAsDouble() < unit.rated() - 1) {
+      lines.add(
+          "The smallest usual size that still holds is "
+              + power(answer.recommended().getAsDouble())
+              + ".");
+    }
+  }
+
+  private void load(List<String> lines) {
+    PeakLines peak = PeakLines.of(core.load());
+    List<String> largest =
+        peak.sorted().stream()
+            .filter(line -> line.share() > 0)
+            .limit(LARGEST)
+            .map(line -> Shown.line(line.name()) + " " + Shown.percent(line.share()))
+            .toList();
+    if (!largest.isEmpty()) {
+      lines.add(
+          "To stay at "
+              + temperature(day.setPoint())
+              + " all day, "
+              + power(peak.total())
+              + " must be taken out from "
+              + clock.during(peak.hour())
+              + ", of which "
+              + power(peak.latent())
+              + " is moisture. The largest parts: "
+              + Shown.row(largest)
+              + ".");
+    }
+  }
+
+  private void band(List<String> lines) {
+    answer
+        .band()
+        .decidedBy()
+        .ifPresent(
+            what ->
+                lines.add(
+                    "With what you do not know the warmest hour lies between "
+                        + temperature(answer.band().low())
+                        + " and "
+                        + temperature(answer.band().high())
+                        + "; what would narrow it most: "
+                        + Shown.line(what)
+                        + "."));
+  }
+
+  private void days(List<String> lines) {
+    lines.add(
+        day.firstDay()
+            ? "All this is for the first working day after days off, the worse one: the shop starts"
+                + " warm."
+            : "All this is for a working day that follows others like it; the first one after days off"
+                + " is no worse.");
+  }
+
+  private String without() {
+    LivedDay without = core.without();
+    return "With the unit off: "
+        + temperature(without.peakTemperature())
+        + " by "
+        + clock.end(without.peakHour())
+        + ".";
+  }
+
+  private String winter(WinterAnswer winter) {
+    return "In winter, at "
+        + temperature(winter.design())
+        + " outside and "
+        + temperature(winter.indoor())
+        + " inside, "
+        + power(winter.loss())
+        + " is lost; an electric heater of "
+        + Quantities.show(Kind.POWER, winter.heater(), UnitSystem.SI)
+        + " covers it.";
+  }
+
+  private String power(double watts) {
+    return Shown.power(watts, units);
+  }
+
+  private String temperature(double celsius) {
+    return Shown.temperature(celsius, units);
+  }
+}

@@ -1,0 +1,204 @@
+package org.shopclime.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shopclime.climate.HotDay;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.EfficiencyLabel;
+import org.shopclime.shop.HotDayLevel;
+import org.shopclime.shop.Leakage;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.Span;
+import org.shopclime.shop.SpanPlace;
+import org.shopclime.shop.Unknowns;
+import org.shopclime.shop.Words;
+
+/** What an answer rests on, in sentences. */
+final class Assumptions {
+
+  /** What an answer is not. */
+  static final String APPROVAL =
+      "An estimate to choose by, not a design and not an approval: local code, the makers'"
+          + " instructions and licensed trades decide.";
+
+  /** What the method leaves out. */
+  static final List<String> LIMITS =
+      List.of(
+          "The air of a room has one temperature: no hot layer below the ceiling, no cold draft at"
+              + " the unit.",
+          "The day is clear and repeats; the true worst day may be damper, or follow a hotter one.",
+          "A unit's capacity in the heat is that of published curves for units of its kind, not of"
+              + " yours; a worn or badly charged unit gives less.",
+          "Air leaks by the published formula for small houses, with the leakage area told above;"
+              + " a gusty day may double it.",
+          "Work gives off the heat you typed, on the hours you typed.",
+          APPROVAL);
+
+  private final Shop shop;
+  private final HotDay day;
+  private final UnitSystem units;
+  private final WallClock clock;
+
+  Assumptions(SizeAnswer answer, UnitSystem units) {
+    this.shop = answer.shop();
+    this.day = answer.core().hotDay();
+    this.units = units;
+    this.clock = new WallClock(shop.work(), day.date());
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(hotDay());
+    lines.add(work());
+    for (Room room : shop.rooms()) {
+      lines.add(room(room));
+    }
+    shop.unit().ifPresent(unit -> lines.add(unit(unit)));
+    return lines;
+  }
+
+  /** What the owner does not know, and what is reckoned with instead. */
+  List<String> unknowns() {
+    return Unknowns.of(shop).stream().map(this::unknown).toList();
+  }
+
+  private String hotDay() {
+    int hottest = day.dryBulb().argMax();
+    String level =
+        shop.place().typedPeak().isPresent() ? "the peak you set" : rarity(shop.place().level());
+    return "Hot day at "
+        + day.station().name()
+        + ", "
+        + day.station().state()
+        + " ("
+        + day.station().id()
+        + "), sun of "
+        + month()
+        + " 21, clear sky: "
+        + temperature(day.peak())
+        + " from "
+        + clock.during(hottest)
+        + " ("
+        + level
+        + "), "
+        + temperature(day.dryBulb().min())
+        + " in the coolest hour, wet bulb "
+        + temperature(day.wetBulb().at(hottest))
+        + " in the hottest.";
+  }
+
+  private static String rarity(HotDayLevel level) {
+    return switch (level) {
+      case HOTTEST -> "the hottest hour of the station's typical year";
+      case P0_4 -> "passed in 35 hours of a typical year";
+      case P1 -> "passed in 88 hours of a typical year";
+      case P2 -> "passed in 175 hours of a typical year";
+    };
+  }
+
+  private String month() {
+    return day.date()
+        .getMonth()
+        .getDisplayName(java.time.format.TextStyle.FULL, java.util.Locale.ENGLISH);
+  }
+
+  private String work() {
+    return "Work "
+        + ScheduleText.write(shop.work().hours())
+        + " by the clock on the wall, which "
+        + (clock.hoursAhead() > 0 ? "follows daylight saving" : "shows standard time")
+        + "; "
+        + Quantities.show(Kind.DURATION, shop.work().pullDown(), units)
+        + " are allowed to cool down. Held means: the mean of each working hour after that is at"
+        + " most "
+        + (units == UnitSystem.SI ? "0.6 K" : "1 °F")
+        + " above the wish. The unit is off outside working hours.";
+  }
+
+  private String room(Room room) {
+    String held =
+        room.use() == RoomUse.COOLED
+            ? "wished at "
+                + temperature(room.setPoint())
+                + " and, for the load, "
+                + Shown.percent(room.wishedHumidity())
+                + " humidity"
+            : "left to itself";
+    return Shown.line(room.name()) + ": " + held + "; leaks: " + leakage(room.leakage()) + ".";
+  }
+
+  private String leakage(Leakage leakage) {
+    if (leakage instanceof Leakage.Tightness tightness) {
+      return tightness.grade() == Leakage.Grade.UNKNOWN
+          ? "you don't know, taken as leaky"
+          : Words.of(tightness.grade());
+    } else if (leakage instanceof Leakage.BlowerDoor door) {
+      return show(Kind.AIR_CHANGES, door.airChanges50()) + " at 50 Pa";
+    } else if (leakage instanceof Leakage.AirChanges changes) {
+      return show(Kind.AIR_CHANGES, changes.airChanges()) + " at all hours";
+    } else if (leakage instanceof Leakage.Area area) {
+      return show(Kind.LEAKAGE_AREA, area.area()) + " of opening at 4 Pa";
+    }
+    throw new IllegalArgumentException("leakage " + leakage);
+  }
+
+  private String unit(CoolingUnit unit) {
+    return "Unit: "
+        + Shown.power(unit.capacity(), units)
+        + " and "
+        + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)
+        + " ("
+        + (unit.label() == EfficiencyLabel.CEER ? "CEER" : "EER")
+        + ") on the label; "
+        + Shown.percent(unit.airflow().likely())
+        + " of the air still passes the coil.";
+  }
+
+  private String unknown(SpanPlace place) {
+    String last = place.path().substring(place.path().lastIndexOf('.') + 1);
+    String what = PathWords.of(shop, place.path()) + ": " + lower(place.label());
+    if (last.equals("leakage") || last.equals("grade")) {
+      return what + " – taken as leaky; between good and very leaky in the band.";
+    }
+    Kind kind = kind(last);
+    Span span = place.span();
+    return what
+        + " – "
+        + Quantities.show(kind, span.likely(), units)
+        + " taken; "
+        + Quantities.show(kind, place.lowIsKind() ? span.low() : span.high(), units)
+        + " if it is kind, "
+        + Quantities.show(kind, place.lowIsKind() ? span.high() : span.low(), units)
+        + " if not.";
+  }
+
+  /** What a span measures, by the last word of its path. */
+  private static Kind kind(String field) {
+    return switch (field) {
+      case "iron", "wood" -> Kind.MASS;
+      case "insulation" -> Kind.R_VALUE;
+      case "airChanges", "airChanges50" -> Kind.AIR_CHANGES;
+      case "area" -> Kind.LEAKAGE_AREA;
+      default -> Kind.FRACTION;
+    };
+  }
+
+  private String show(Kind kind, Span span) {
+    return Quantities.show(kind, span.likely(), units);
+  }
+
+  private static String lower(String label) {
+    return label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1);
+  }
+
+  private String temperature(double celsius) {
+    return Shown.temperature(celsius, units);
+  }
+}

@@ -1,0 +1,31 @@
+package org.shopclime.report;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/** Writes a file aside, then moves it: a reader never sees half of it. */
+final class FileAside {
+
+  private FileAside() {}
+
+  static void write(Path file, byte[] content) throws IOException {
+    Path target = file.toAbsolutePath();
+    Path aside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
+    aside.toFile().deleteOnExit(); // where Ctrl-C comes between the two
+    try {
+      Files.write(aside, content, StandardOpenOption.CREATE_NEW);
+      try {
+        Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+      }
+    } finally {
+      Files.deleteIfExists(aside);
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package org.shopclime.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shopclime.plan.Change;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Warning;
+
+/** The answer as plain text for a terminal, 100 columns or less. */
+public final class SizeText {
+
+  private static final int WIDTH = 96;
+  private static final int NAME = 26;
+
+  private SizeText() {}
+
+  /**
+   * The whole answer as plain text.
+   *
+   * @param answer the whole answer
+   * @param units system of units to show
+   * @return lines, each ended by a line feed
+   */
+  public static String of(SizeAnswer answer, UnitSystem units) {
+    StringBuilder text = new StringBuilder();
+    text.append(Shown.line(answer.shop().name())).append("\n\n");
+    wrapped(text, "", AnswerText.sentence(answer, units));
+    text.append('\n');
+    AnswerText.facts(answer, units).forEach(fact -> wrapped(text, "- ", fact));
+    components(text, answer, units);
+    changes(text, answer, units);
+    if (!answer.warnings().isEmpty()) {
+      text.append("\nTake care\n");
+      for (Warning warning : answer.warnings()) {
+        wrapped(
+            text,
+            "- ",
+            PathWords.of(answer.shop(), warning.path()) + ": " + Shown.line(warning.text()));
+      }
+    }
+    text.append('\n');
+    wrapped(text, "", Assumptions.APPROVAL);
+    return text.toString();
+  }
+
+  private static void components(StringBuilder text, SizeAnswer answer, UnitSystem units) {
+    PeakLines peak = PeakLines.of(answer.core().load());
+    if (peak.lines().isEmpty()) {
+      return;
+    }
+    WallClock clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
+    text.append("\nWhere the heat comes from, ")
+        .append(clock.during(peak.hour()))
+        .append(", held at the wished temperature (")
+        .append(Shown.heatUnit(units))
+        .append(")\n");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "heat", "moisture", "share", "area", "U-factor", "drive", "U·A·drive"));
+    for (PeakLines.PeakLine line : peak.sorted()) {
+      rows.add(LoadTable.row(line, peak.severalRooms(), units));
+    }
+    rows.add(
+        List.of(
+            "All together",
+            Shown.heat(peak.sensible(), units),
+            Shown.heat(peak.latent(), units),
+            Shown.percent(peak.total() == 0 ? 0 : 1),
+            "",
+            "",
+            "",
+            ""));
+    columns(text, rows);
+  }
+
+  private static void changes(StringBuilder text, SizeAnswer answer, UnitSystem units) {
+    if (answer.changes().isEmpty()) {
+      return;
+    }
+    text.append("\nWhat one change would do (")
+        .append(Shown.heatUnit(units))
+        .append(" at the worst hour; warmest working hour inside)\n");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "heat and moisture", "inside", "would hold"));
+    for (Change change : ChangeTable.sorted(answer)) {
+      rows.add(ChangeTable.row(answer, change, units));
+    }
+    columns(text, rows);
+  }
+
+  /** First column to the left, the others to the right, each as wide as it must be. */
+  private static void columns(StringBuilder text, List<List<String>> rows) {
+    int[] width = new int[rows.get(0).size()];
+    for (List<String> row : rows) {
+      for (int i = 0; i < width.length; i++) {
+        width[i] = Math.max(width[i], row.get(i).length());
+      }
+    }
+    width[0] = Math.max(width[0], NAME);
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder("  " + row.get(0));
+      line.append(" ".repeat(width[0] - row.get(0).length()));
+      for (int i = 1; i < width.length; i++) {
+        line.append(" ".repeat(2 + width[i] - row.get(i).length())).append(row.get(i));
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
+  }
+
+  private static void wrapped(StringBuilder text, String mark, String sentence) {
+    StringBuilder line = new StringBuilder(mark);
+    boolean empty = true;
+    for (String word : Shown.bound(sentence).split(" ", -1)) {
+      if (!empty && line.length() + 1 + word.length() > WIDTH) {
+        text.append(line).append('\n');
+        line = new StringBuilder(" ".repeat(mark.length()));
+        empty = true;
+      }
+      line.append(empty ? "" : " ").append(word.replace('\u00a0', ' '));
+      empty = false;
+    }
+    text.append(line).append('\n');
+  }
+}

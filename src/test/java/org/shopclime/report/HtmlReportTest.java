@@ -1,0 +1,134 @@
+package org.shopclime.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+class HtmlReportTest {
+
+  private static final String NASTY =
+      "Bob's <script>alert(\"x\")</script> & \u001b[31m\u0000 ]]> &amp; shop \uD800";
+
+  @TempDir private Path folder;
+
+  private static Document parse(Path page) throws Exception {
+    return DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(Files.readAllBytes(page)));
+  }
+
+  private static String text(Document page) {
+    return page.getDocumentElement().getTextContent().replace('\u00a0', ' ');
+  }
+
+  @Test
+  void thePageIsWellFormedAndHoldsTheAnswer() throws Exception {
+    SizeAnswer answer = Answers.example();
+    Path page = HtmlReport.write(answer, UnitSystem.INCH_POUND, folder.resolve("new/report"));
+    assertThat(page).isEqualTo(folder.resolve("new/report/report.html"));
+    String text = text(parse(page));
+    assertThat(text)
+        .contains(answer.shop().name())
+        .contains(AnswerText.sentence(answer, UnitSystem.INCH_POUND))
+        .contains(AnswerText.facts(answer, UnitSystem.INCH_POUND))
+        .contains(new Assumptions(answer, UnitSystem.INCH_POUND).lines())
+        .contains(new Assumptions(answer, UnitSystem.INCH_POUND).unknowns())
+        .contains(Assumptions.LIMITS);
+    answer
+        .core()
+        .load()
+        .rooms()
+        .forEach(room -> room.lines().forEach(line -> assertThat(text).contains(line.name())));
+    answer.changes().forEach(change -> assertThat(text).contains(change.name()));
+  }
+
+  @Test
+  void nothingIsLoadedFromElsewhere() throws Exception {
+    Path page = HtmlReport.write(Answers.example(), UnitSystem.SI, folder);
+    Document document = parse(page);
+    assertThat(Files.readString(page)).doesNotContain("http:", "https:", "@import", "url(");
+    for (String tag : new String[] {"link", "script", "iframe", "object"}) {
+      assertThat(document.getElementsByTagName(tag).getLength()).as(tag).isZero();
+    }
+    NodeList images = document.getElementsByTagName("img");
+    assertThat(images.getLength()).isEqualTo(2);
+    for (int i = 0; i < images.getLength(); i++) {
+      Element image = (Element) images.item(i);
+      assertThat(image.getAttribute("src")).startsWith("data:image/png;base64,");
+      byte[] png = Base64.getDecoder().decode(image.getAttribute("src").substring(22));
+      assertThat(new String(png, 1, 3, StandardCharsets.US_ASCII)).isEqualTo("PNG");
+      assertThat(image.getAttribute("alt")).hasSizeGreaterThan(40);
+    }
+  }
+
+  @Test
+  void anOwnersTextCannotBecomeMarkup() throws Exception {
+    SizeAnswer answer = Answers.named(Answers.example(), Answers.example().shop().withName(NASTY));
+    Path page = HtmlReport.write(answer, UnitSystem.INCH_POUND, folder, false);
+    Document document = parse(page);
+    assertThat(document.getElementsByTagName("script").getLength()).isZero();
+    assertThat(document.getElementsByTagName("h1").item(0).getTextContent())
+        .isEqualTo("Bob's <script>alert(\"x\")</script> &  [31m  ]]> &amp; shop");
+    assertThat(Html.escape("a\"b'c<d>&\u202e")).isEqualTo("a&quot;b&#39;c&lt;d&gt;&amp;");
+  }
+
+  @Test
+  void withoutFontsThePageSaysSoAndTheFiguresStay() throws Exception {
+    Path page = HtmlReport.write(Answers.example(), UnitSystem.INCH_POUND, folder, false);
+    Document document = parse(page);
+    assertThat(document.getElementsByTagName("img").getLength()).isZero();
+    assertThat(text(document)).containsOnlyOnce(HtmlReport.NO_CHARTS);
+    assertThat(folder.resolve("hours.csv")).isNotEmptyFile();
+  }
+
+  @Test
+  void onlyWholeFilesStand() throws IOException {
+    Files.writeString(folder.resolve("report.html"), "old");
+    Files.writeString(folder.resolve("mine.txt"), "mine");
+    HtmlReport.write(Answers.example(), UnitSystem.INCH_POUND, folder, false);
+    assertThat(folder.resolve("report.html")).content().contains("</html>");
+    assertThat(folder.resolve("mine.txt")).hasContent("mine");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrder(
+              "report.html", "hours.csv", "components.csv", "changes.csv", "mine.txt");
+    }
+  }
+
+  @Test
+  void aFolderThatIsAFileIsRefused() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "mine");
+    assertThatThrownBy(
+            () -> HtmlReport.write(Answers.example(), UnitSystem.INCH_POUND, file, false))
+        .isInstanceOf(IOException.class);
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
+  void answersWithoutUnitOrWorkOrLoadHaveTheirPage() throws Exception {
+    SizeAnswer idle =
+        Answers.withoutUnit(
+            Answers.day(hour -> 90, Set.of(), hour -> 0),
+            OptionalDouble.empty(),
+            Answers.known(90));
+    String text = text(parse(HtmlReport.write(idle, UnitSystem.SI, folder)));
+    assertThat(text).contains("No working hours").doesNotContain("NaN", "Infinity", "null");
+  }
+}
