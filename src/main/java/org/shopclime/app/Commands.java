@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shopclime.quantity.Problem;
+import org.shopclime.shop.Examples;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
@@ -36,7 +37,7 @@ public final class Commands {
    *     the program itself
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
-    return run(args, out, err, FormLauncher.none());
+    return run(args, out, err, FormLauncher.window());
   }
 
   /**
@@ -166,7 +167,7 @@ public final class Commands {
     @Override
     public Integer call() {
       if (session.form().hasDisplay()) {
-        session.form().open(Optional.empty());
+        session.form().open(Optional.empty(), Examples.shop(Examples.USUAL));
         return Session.GOOD;
       }
       Path folder = Path.of(System.getProperty(REPORTS, "shopclime-report"));

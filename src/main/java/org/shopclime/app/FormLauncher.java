@@ -1,8 +1,12 @@
 package org.shopclime.app;
 
+import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.shopclime.form.ShopWindow;
+import org.shopclime.shop.Shop;
 
 /** Opens the window in which a shop is described and answered. */
 public interface FormLauncher {
@@ -17,35 +21,44 @@ public interface FormLauncher {
   /**
    * Opens the window.
    *
-   * @param file a shop file that was read without problems; empty for the usual example
+   * @param file the file it was read from; empty for the usual example
+   * @param shop a shop without problems
    */
-  void open(Optional<Path> file);
+  void open(Optional<Path> file, Shop shop);
 
   /**
-   * A launcher that opens nothing, for as long as there is no window.
+   * The launcher of the program's own window.
    *
-   * @return launcher without a display
+   * @return launcher
    */
-  static FormLauncher none() {
+  static FormLauncher window() {
     return new FormLauncher() {
       @Override
       public boolean hasDisplay() {
-        return false;
+        return isDisplayHere();
       }
 
       @Override
-      public void open(Optional<Path> file) {
-        throw new IllegalStateException("no display");
+      public void open(Optional<Path> file, Shop shop) {
+        ShopWindow.open(file, shop);
       }
     };
   }
 
   /**
-   * Whether this computer has a display that Java can draw on.
+   * Whether this computer has a display that Java can draw on. A display that is named but does not
+   * answer counts as none.
    *
    * @return true if so
    */
   static boolean isDisplayHere() {
-    return !GraphicsEnvironment.isHeadless();
+    if (GraphicsEnvironment.isHeadless()) {
+      return false;
+    }
+    try {
+      return GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+    } catch (HeadlessException | AWTError e) {
+      return false;
+    }
   }
 }

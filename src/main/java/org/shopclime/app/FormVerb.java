@@ -31,10 +31,11 @@ final class FormVerb implements Callable<Integer> {
           new Problem("form", "no display", "a display to open a window on; size needs none"));
     }
     Optional<Path> given = Optional.ofNullable(file);
-    if (given.isPresent() && session.load(given).isEmpty()) {
+    Optional<Session.Loaded> loaded = session.load(given);
+    if (loaded.isEmpty()) {
       return Session.BAD_INPUT;
     }
-    session.form().open(given);
+    session.form().open(given, loaded.get().shop().shop());
     return Session.GOOD;
   }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.Shop;
 
 class CommandsTest {
 
@@ -69,8 +70,22 @@ class CommandsTest {
     }
 
     @Override
-    public void open(Optional<Path> file) {
+    public void open(Optional<Path> file, Shop shop) {
       opened.add(file);
+    }
+  }
+
+  /** A computer without a display. */
+  private static final class NoDisplay implements FormLauncher {
+
+    @Override
+    public boolean hasDisplay() {
+      return false;
+    }
+
+    @Override
+    public void open(Optional<Path> file, Shop shop) {
+      throw new IllegalStateException("no display");
     }
   }
 
@@ -82,7 +97,7 @@ class CommandsTest {
   }
 
   static Outcome run(String... words) {
-    return run(FormLauncher.none(), words);
+    return run(new NoDisplay(), words);
   }
 
   @ParameterizedTest

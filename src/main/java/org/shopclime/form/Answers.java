@@ -1,0 +1,137 @@
+package org.shopclime.form;
+
+import java.util.List;
+import java.util.Optional;
+import org.jfree.chart.JFreeChart;
+import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.report.AnswerText;
+import org.shopclime.report.ChartLook;
+import org.shopclime.report.DayChart;
+import org.shopclime.report.Figure;
+import org.shopclime.report.LoadChart;
+import org.shopclime.report.SizeFigures;
+import org.shopclime.shop.Shop;
+
+/** The answers that came, shown in words, figures and pictures. */
+final class Answers {
+
+  private final AnswerView top = new AnswerView();
+  private final PicturesView pictures = new PicturesView();
+  private UnitSystem units;
+  private Optional<CoreAnswer> core = Optional.empty();
+  private Optional<Shop> coreShop = Optional.empty();
+  private Optional<SizeAnswer> whole = Optional.empty();
+  private boolean sentenceIsOld = true;
+  private boolean figuresAreOld = true;
+
+  Answers(UnitSystem units) {
+    this.units = units;
+  }
+
+  AnswerView top() {
+    return top;
+  }
+
+  PicturesView pictures() {
+    return pictures;
+  }
+
+  /** The whole answer, if it is that of the shop as it stands. */
+  Optional<SizeAnswer> fresh() {
+    return figuresAreOld ? Optional.empty() : whole;
+  }
+
+  void quick(Shop shop, CoreAnswer answer) {
+    core = Optional.of(answer);
+    coreShop = Optional.of(shop);
+    sentenceIsOld = false;
+    draw();
+    top.say("A first answer; sizes, range and changes follow.");
+  }
+
+  void whole(SizeAnswer answer) {
+    core = Optional.of(answer.core());
+    coreShop = Optional.of(answer.shop());
+    whole = Optional.of(answer);
+    sentenceIsOld = false;
+    figuresAreOld = false;
+    write();
+    top.say("");
+  }
+
+  /** Greys everything, and says why. */
+  void age(String why) {
+    sentenceIsOld = true;
+    figuresAreOld = true;
+    grey();
+    top.say(why);
+  }
+
+  void use(UnitSystem system) {
+    units = system;
+    redo();
+  }
+
+  /** Everything again, in other units or colours. */
+  void redo() {
+    top.recolour();
+    draw();
+    write();
+  }
+
+  private void draw() {
+    if (core.isPresent()) {
+      CoreAnswer answer = core.get();
+      Shop shop = coreShop.orElseThrow();
+      JFreeChart load = LoadChart.of(answer, units, Look.charts());
+      JFreeChart day = DayChart.of(answer, shop, units, Look.charts());
+      pictures.show(load, day, TableText.heat(answer, units));
+      top.show(
+          FormText.verdict(answer),
+          FormText.verdictColour(answer),
+          AnswerText.quickSentence(answer, shop, units),
+          figures());
+    }
+    grey();
+  }
+
+  private void write() {
+    if (whole.isPresent()) {
+      SizeAnswer answer = whole.get();
+      pictures.show(TableText.changes(answer, units), figures(), AnswerText.facts(answer, units));
+      if (!figuresAreOld) {
+        top.show(
+            FormText.verdict(answer),
+            FormText.verdictColour(answer),
+            AnswerText.sentence(answer, units),
+            figures());
+      }
+    }
+    grey();
+  }
+
+  private List<Figure> figures() {
+    return whole.map(answer -> SizeFigures.of(answer, units)).orElse(List.of());
+  }
+
+  private void grey() {
+    top.makeStale(sentenceIsOld, figuresAreOld);
+    pictures.makeStale(sentenceIsOld, figuresAreOld);
+  }
+
+  /** The sheet to print, in light colours. */
+  Optional<PrintedAnswer> sheet() {
+    return fresh()
+        .map(
+            answer ->
+                new PrintedAnswer(
+                    answer.shop().name(),
+                    AnswerText.sentence(answer, units),
+                    SizeFigures.of(answer, units),
+                    List.of(
+                        LoadChart.of(answer.core(), units, ChartLook.light()),
+                        DayChart.of(answer.core(), answer.shop(), units, ChartLook.light()))));
+  }
+}

@@ -1,0 +1,125 @@
+package org.shopclime.form;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Board;
+import org.shopclime.shop.Shop;
+
+/** Layers or boards, one under the other, to be added, moved and taken away. */
+final class ListBox implements FieldEditor {
+
+  private final Bench bench;
+  private final ShopPath path;
+  private final Class<?> type;
+  private final String word;
+  private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 1, fillx", "[grow,fill]"));
+  private final JButton add;
+  private final List<RecordEditor> elements = new ArrayList<>();
+  private List<?> shown = List.of();
+  private boolean built;
+  private boolean narrow;
+
+  ListBox(Bench bench, ShopPath path, Class<?> type) {
+    this.bench = bench;
+    this.path = path;
+    this.type = type;
+    this.word = type == Board.class ? "board" : "layer";
+    panel.setOpaque(false);
+    add = new JButton("Add " + word);
+    add.setName(path + ".add");
+    add.addActionListener(
+        event ->
+            bench.proposals().propose(path, Starts.inserted(shown, shown.size(), Starts.of(type))));
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public JComponent focus() {
+    return elements.isEmpty() ? add : elements.get(0).focus();
+  }
+
+  @Override
+  public void show(Shop shop, UnitSystem units) {
+    shown = (List<?>) path.value(shop).orElseThrow();
+    if (!built || shown.size() != elements.size()) {
+      build();
+    }
+    elements.forEach(element -> element.show(shop, units));
+  }
+
+  private void build() {
+    built = true;
+    panel.removeAll();
+    elements.clear();
+    for (int i = 0; i < shown.size(); i++) {
+      ShopPath at = new ShopPath(path.steps()).parent().child(path.last().name(), i);
+      RecordEditor editor = new RecordEditor(bench, at, type, true, 0);
+      editor.makeNarrow(narrow);
+      elements.add(editor);
+      JPanel row = new JPanel(new MigLayout("insets 6 8 6 8, fillx, wrap 1", "[grow,fill]"));
+      row.setOpaque(false);
+      row.setBorder(Look.line());
+      row.add(editor.component());
+      JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6 2", ""));
+      buttons.setOpaque(false);
+      buttons.add(button("Up", at + ".up", i > 0, i, -1));
+      buttons.add(button("Down", at + ".down", i < shown.size() - 1, i, 1));
+      buttons.add(button("Remove", at + ".remove", true, i, 0));
+      row.add(buttons);
+      panel.add(row);
+    }
+    panel.add(add, "growx 0");
+    panel.revalidate();
+    panel.repaint();
+  }
+
+  private JButton button(String text, String name, boolean enabled, int index, int move) {
+    JButton button = new JButton(text);
+    button.setName(name);
+    button.setEnabled(enabled);
+    button.putClientProperty("FlatLaf.style", "margin: 1,8,1,8; minimumWidth: 0");
+    button.setToolTipText(text + ": " + word + " " + (index + 1) + ", counted from the outside");
+    button
+        .getAccessibleContext()
+        .setAccessibleName(text + " " + word.toLowerCase(Locale.ROOT) + " " + (index + 1));
+    button.addActionListener(
+        event -> {
+          List<Object> list = new ArrayList<>(shown);
+          if (move == 0) {
+            list.remove(index);
+          } else {
+            Collections.swap(list, index, index + move);
+          }
+          bench.proposals().propose(path, list);
+        });
+    return button;
+  }
+
+  @Override
+  public void makeNarrow(boolean now) {
+    narrow = now;
+    elements.forEach(element -> element.makeNarrow(now));
+  }
+
+  @Override
+  public void complain(Map<String, String> problems) {
+    elements.forEach(element -> element.complain(problems));
+  }
+
+  @Override
+  public boolean isReadable() {
+    return elements.stream().allMatch(RecordEditor::isReadable);
+  }
+}

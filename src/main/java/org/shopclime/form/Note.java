@@ -1,0 +1,34 @@
+package org.shopclime.form;
+
+import javax.swing.JTextArea;
+
+/** The line under a field: its help or, in its place, what is wrong with what was typed. */
+final class Note {
+
+  private final JTextArea area = Look.wrapped("");
+  private final String help;
+
+  Note(String help, String name) {
+    this.help = help;
+    area.setName(name + ".note");
+    calm();
+  }
+
+  JTextArea component() {
+    return area;
+  }
+
+  void complain(String complaint) {
+    say("\u26A0 " + complaint, "Shopclime.complaint");
+  }
+
+  void calm() {
+    say(help, "Shopclime.quiet");
+  }
+
+  void say(String text, String colour) {
+    Look.letters(area, 0.9, colour);
+    area.setText(text);
+    area.setVisible(!text.isEmpty());
+  }
+}

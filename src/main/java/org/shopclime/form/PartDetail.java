@@ -1,0 +1,79 @@
+package org.shopclime.form;
+
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Door;
+import org.shopclime.shop.Face;
+import org.shopclime.shop.Fan;
+import org.shopclime.shop.Gain;
+import org.shopclime.shop.Place;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.Window;
+import org.shopclime.shop.Words;
+import org.shopclime.shop.Work;
+
+/** A few figures beside the name of a part, so that it is found again in the tree. */
+final class PartDetail {
+
+  private static final int LONGEST = 18;
+
+  private PartDetail() {}
+
+  static String of(Record record, UnitSystem units) {
+    if (record instanceof Place place) {
+      return place.station();
+    }
+    if (record instanceof Work work) {
+      String hours = ScheduleText.write(work.hours());
+      return hours.length() <= LONGEST ? hours : hours.substring(0, LONGEST).strip() + "…";
+    }
+    if (record instanceof CoolingUnit unit) {
+      return Quantities.show(Kind.POWER, unit.capacity(), units);
+    }
+    if (record instanceof Room room) {
+      return Words.of(room.use()) + ", " + Quantities.show(Kind.AREA, room.floorArea(), units);
+    }
+    if (record instanceof Face face) {
+      return size(face.width(), face.height(), units);
+    }
+    if (record instanceof Window window) {
+      return size(window.width(), window.height(), units);
+    }
+    if (record instanceof Door door) {
+      return size(door.width(), door.height(), units);
+    }
+    if (record instanceof Fan fan) {
+      return Quantities.show(Kind.AIR_FLOW, fan.flow(), units) + " " + Words.of(fan.way());
+    }
+    if (record instanceof Gain.People people) {
+      return Quantities.show(Kind.COUNT, people.count(), units);
+    }
+    if (record instanceof Gain.Lights lights) {
+      return Quantities.show(Kind.COUNT, lights.count(), units)
+          + " × "
+          + FormText.figure(Kind.POWER, lights.watts(), units);
+    }
+    if (record instanceof Gain.Motor motor) {
+      return FormText.figure(Kind.POWER, motor.power(), units);
+    }
+    if (record instanceof Gain.Compressor compressor) {
+      return FormText.figure(Kind.POWER, compressor.power(), units);
+    }
+    if (record instanceof Gain.Oven oven) {
+      return Quantities.show(Kind.TEMPERATURE, oven.temperature(), units);
+    }
+    if (record instanceof Gain.Other other) {
+      return FormText.figure(Kind.POWER, other.power(), units);
+    }
+    return "";
+  }
+
+  private static String size(double width, double height, UnitSystem units) {
+    return Quantities.show(Kind.LENGTH, width, units)
+        + " × "
+        + Quantities.show(Kind.LENGTH, height, units);
+  }
+}

@@ -1,0 +1,153 @@
+package org.shopclime.form;
+
+import java.awt.Component;
+import java.awt.Font;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+
+/** The editor of the part that is selected. */
+final class PartEditor {
+
+  /** Narrower than this at 100 %, labels stand above their fields. */
+  private static final int NARROW = 392;
+
+  private final Bench.Proposals proposals;
+  private final Supplier<KnownNames> names;
+  private final JLabel title = new JLabel(" ");
+  private final WidthPanel panel =
+      new WidthPanel(new MigLayout("insets 10 12 12 12, wrap 1, fillx", "[grow,fill]"));
+  private final JScrollPane scroll = new JScrollPane(panel);
+  private ShopPath path = ShopPath.SHOP;
+  private Optional<FieldEditor> editor = Optional.empty();
+  private Class<?> type = Void.class;
+
+  PartEditor(Bench.Proposals proposals, Supplier<KnownNames> names) {
+    this.proposals = proposals;
+    this.names = names;
+    title.setName("part.title");
+    Look.letters(title, 1.25, Font.BOLD);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll
+        .getViewport()
+        .addComponentListener(
+            new ComponentAdapter() {
+              @Override
+              public void componentResized(ComponentEvent event) {
+                fit();
+              }
+            });
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+    KeyboardFocusManager.getCurrentKeyboardFocusManager()
+        .addPropertyChangeListener("permanentFocusOwner", event -> reveal(event.getNewValue()));
+  }
+
+  JComponent component() {
+    return scroll;
+  }
+
+  ShopPath path() {
+    return path;
+  }
+
+  private void fit() {
+    int width = scroll.getViewport().getWidth();
+    boolean narrow = width > 0 && width < Look.scaled(NARROW);
+    editor.ifPresent(made -> made.makeNarrow(narrow));
+  }
+
+  /** Scrolls to a field that the keyboard led to. */
+  private void reveal(Object focused) {
+    if (focused instanceof JComponent field && SwingUtilities.isDescendingFrom(field, panel)) {
+      field.scrollRectToVisible(new Rectangle(0, -8, field.getWidth(), field.getHeight() + 16));
+    }
+  }
+
+  void show(ShopPath at, Shop shop, UnitSystem units) {
+    Object value = at.value(shop).orElseThrow();
+    Class<?> kind = typeAt(value);
+    if (editor.isEmpty() || !at.equals(path) || kind != type) {
+      path = at;
+      type = kind;
+      build(value);
+    }
+    title.setText(
+        at.steps().isEmpty()
+            ? "Your shop"
+            : FormText.place(shop, at.toString()).replace(", ", " › "));
+    editor.orElseThrow().show(shop, units);
+  }
+
+  /** What the editor depends on: not the kind of a sealed part, which has a box of its own. */
+  private static Class<?> typeAt(Object value) {
+    if (value instanceof Optional<?>) {
+      return Optional.class;
+    }
+    Class<?> sealed = value.getClass().getEnclosingClass();
+    return sealed != null && sealed.isSealed() ? sealed : value.getClass();
+  }
+
+  private void build(Object value) {
+    panel.removeAll();
+    Bench bench = new Bench(proposals, names, new Mnemonics());
+    FieldEditor made;
+    if (type == Optional.class) {
+      Class<?> held =
+          ShopParts.of(Shop.class).stream()
+              .filter(entry -> entry.name().equals(path.last().name()))
+              .findFirst()
+              .orElseThrow()
+              .held();
+      OptionalBox box = new OptionalBox(bench, path, held);
+      box.check().setText("There is a cooling unit");
+      made = box;
+    } else if (type.isSealed()) {
+      made = new KindBox(bench, path, type);
+    } else {
+      made = new RecordEditor(bench, path, value.getClass(), false, RecordEditor.LABELS);
+    }
+    editor = Optional.of(made);
+    panel.add(title, "gapbottom 6");
+    panel.add(made.component());
+    panel.revalidate();
+    panel.repaint();
+    fit();
+    SwingUtilities.invokeLater(() -> scroll.getViewport().setViewPosition(new Point(0, 0)));
+  }
+
+  void complain(Map<String, String> problems) {
+    editor.ifPresent(made -> made.complain(problems));
+  }
+
+  boolean isReadable() {
+    return editor.map(FieldEditor::isReadable).orElse(true);
+  }
+
+  void focusFirst() {
+    editor.ifPresent(
+        made -> {
+          JComponent first = made.focus();
+          first.requestFocusInWindow();
+        });
+  }
+
+  /** Whether the keyboard is in here. */
+  boolean hasFocus() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner != null && SwingUtilities.isDescendingFrom(owner, panel);
+  }
+}

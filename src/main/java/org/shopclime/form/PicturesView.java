@@ -1,0 +1,108 @@
+package org.shopclime.form;
+
+import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import org.jfree.chart.ChartPanel;
+import org.jfree.chart.JFreeChart;
+import org.shopclime.report.Figure;
+
+/** The pictures of the answer and, behind further tabs, its tables and figures. */
+final class PicturesView {
+
+  /** Least height of both pictures together, pixels at 100 %. */
+  private static final int LEAST = 500;
+
+  private final JTabbedPane tabs = new JTabbedPane();
+  private final ChartPanel load =
+      chart("chart.load", "Where the heat comes from at the worst hour");
+  private final ChartPanel day = chart("chart.day", "The hot day, hour by hour");
+  private final TableView changes =
+      new TableView(
+          "table.changes",
+          "What one change at a time would do. Hottest: the warmest working hour. Heat: what must"
+              + " be taken out at the worst hour. Size: the smallest unit that holds.");
+  private final TableView heat =
+      new TableView(
+          "table.heat",
+          "What must be taken out to hold the wished temperature, at the hour when it is most."
+              + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
+              + " U-factor, heat for each area and degree.");
+  private final FiguresView figures = new FiguresView();
+
+  PicturesView() {
+    JSplitPane charts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, load, day);
+    charts.setName("charts");
+    charts.setResizeWeight(0.42);
+    charts.setDividerLocation(Look.scaled(LEAST * 42 / 100));
+    charts.setBorder(BorderFactory.createEmptyBorder());
+    charts.setContinuousLayout(true);
+    tabs.setName("answer.tabs");
+    tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+    WidthPanel tall = new WidthPanel(new MigLayout("insets 0, fill"), LEAST);
+    tall.add(charts, "grow, hmin " + LEAST);
+    JScrollPane scroll = new JScrollPane(tall);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    add("Pictures", scroll, '1');
+    add("What would change it", changes.component(), '2');
+    add("Heat, part by part", heat.component(), '3');
+    add("All figures", figures.component(), '4');
+  }
+
+  private void add(String title, JComponent component, char key) {
+    tabs.addTab(title, null, component, title + " (Alt+" + key + ")");
+    tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
+  }
+
+  private static ChartPanel chart(String name, String meaning) {
+    ChartPanel panel = new ChartPanel(null, true);
+    panel.setName(name);
+    panel.getAccessibleContext().setAccessibleName(meaning);
+    panel.setMinimumDrawWidth(0);
+    panel.setMinimumDrawHeight(0);
+    panel.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            // drawn for 100 % and enlarged, so that its letters grow with all others
+            double scale = Look.scaled(1000) / 1000.0;
+            panel.setMaximumDrawWidth((int) Math.ceil(panel.getWidth() / scale));
+            panel.setMaximumDrawHeight((int) Math.ceil(panel.getHeight() / scale));
+          }
+        });
+    panel.setMinimumSize(new Dimension(0, 0));
+    panel.setPreferredSize(new Dimension(Look.scaled(460), Look.scaled(230)));
+    panel.setPopupMenu(null);
+    panel.setMouseZoomable(false);
+    panel.setFocusable(false);
+    return panel;
+  }
+
+  JComponent component() {
+    return tabs;
+  }
+
+  void show(JFreeChart loadChart, JFreeChart dayChart, TableText.Table parts) {
+    load.setChart(loadChart);
+    day.setChart(dayChart);
+    heat.show(parts);
+  }
+
+  void show(TableText.Table whatIf, List<Figure> all, List<String> facts) {
+    changes.show(whatIf);
+    figures.show(all, facts);
+  }
+
+  void makeStale(boolean quick, boolean whole) {
+    heat.makeStale(quick);
+    changes.makeStale(whole);
+    figures.makeStale(whole);
+  }
+}

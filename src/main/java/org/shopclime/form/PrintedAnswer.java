@@ -1,0 +1,93 @@
+package org.shopclime.form;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.awt.font.LineBreakMeasurer;
+import java.awt.font.TextAttribute;
+import java.awt.font.TextLayout;
+import java.awt.geom.Rectangle2D;
+import java.awt.print.PageFormat;
+import java.awt.print.Printable;
+import java.text.AttributedString;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.shopclime.report.Figure;
+
+/**
+ * One sheet for the wall: the sentence, the figures, both pictures.
+ *
+ * @param title name of the shop
+ * @param sentence the answer
+ * @param figures figures with their meaning
+ * @param charts pictures in light colours
+ */
+record PrintedAnswer(String title, String sentence, List<Figure> figures, List<JFreeChart> charts)
+    implements Printable {
+
+  private static final int TEXT = 10;
+
+  PrintedAnswer {
+    figures = List.copyOf(figures);
+    charts = List.copyOf(charts);
+  }
+
+  @Override
+  public int print(Graphics graphics, PageFormat format, int page) {
+    if (page > 0) {
+      return NO_SUCH_PAGE;
+    }
+    Graphics2D sheet = (Graphics2D) graphics;
+    sheet.setColor(Color.BLACK);
+    double left = format.getImageableX();
+    double width = format.getImageableWidth();
+    double y = format.getImageableY();
+    y = text(sheet, title, Font.BOLD, TEXT + 6, left, y, width) + 4;
+    y = text(sheet, sentence, Font.PLAIN, TEXT + 3, left, y, width) + 8;
+    double half = width / 2;
+    double column = y;
+    double below = y;
+    for (int i = 0; i < figures.size(); i++) {
+      Figure figure = figures.get(i);
+      if (i == (figures.size() + 1) / 2) {
+        column = y;
+      }
+      double x = i < (figures.size() + 1) / 2 ? left : left + half;
+      column =
+          text(
+              sheet, figure.label() + ": " + figure.value(), Font.PLAIN, TEXT, x, column, half - 8);
+      below = Math.max(below, column);
+    }
+    y = below + 8;
+    double rest = format.getImageableY() + format.getImageableHeight() - y;
+    double each = rest / Math.max(1, charts.size());
+    for (JFreeChart chart : charts) {
+      if (each > 60) {
+        chart.draw(sheet, new Rectangle2D.Double(left, y, width, each - 6));
+      }
+      y += each;
+    }
+    return PAGE_EXISTS;
+  }
+
+  private static double text(
+      Graphics2D sheet, String words, int style, int size, double x, double y, double width) {
+    if (words.isBlank()) {
+      return y;
+    }
+    AttributedString text = new AttributedString(words);
+    text.addAttribute(TextAttribute.FONT, new Font(Font.SANS_SERIF, style, size));
+    FontRenderContext context = sheet.getFontRenderContext();
+    LineBreakMeasurer lines = new LineBreakMeasurer(text.getIterator(), context);
+    double at = y;
+    while (lines.getPosition() < words.length()) {
+      TextLayout line = lines.nextLayout((float) width);
+      at += line.getAscent();
+      line.draw(sheet, (float) x, (float) at);
+      at += line.getDescent() + line.getLeading();
+    }
+    return at;
+  }
+}

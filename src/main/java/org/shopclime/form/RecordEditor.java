@@ -1,0 +1,220 @@
+package org.shopclime.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSeparator;
+import net.miginfocom.swing.MigLayout;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.Schedule;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Span;
+
+/** The fields of a record, one under the other, made from what is said of its components. */
+final class RecordEditor implements FieldEditor {
+
+  /** Least width of the labels, so that fields of several parts stand in one line. */
+  static final int LABELS = 150;
+
+  private static final String SCHEDULE_HELP =
+      "\"always\", \"never\", \"work\", or such as \"Mon-Fri 8:00-12:00, 13:00-17:00 50 %\".";
+
+  private final Bench bench;
+  private final ShopPath path;
+  private final Class<?> type;
+  private final JPanel panel;
+  private final List<Row> rows = new ArrayList<>();
+  private boolean narrow;
+  private final List<FieldEditor> fields = new ArrayList<>();
+  private final List<JComponent> byHand = new ArrayList<>();
+  private final List<ShopPath> byHandPaths = new ArrayList<>();
+  private final JCheckBox byHandBox = new JCheckBox("Set its figures by hand");
+
+  /**
+   * An editor.
+   *
+   * @param bench where proposals go
+   * @param path place of the record
+   * @param type its class
+   * @param brief whether figures that are mostly left out hide behind a check box
+   * @param labels least width of the labels, pixels at 100 %
+   */
+  RecordEditor(Bench bench, ShopPath path, Class<?> type, boolean brief, int labels) {
+    this.bench = bench;
+    this.path = path;
+    this.type = type;
+    panel =
+        new JPanel(
+            new MigLayout(
+                "insets 0, hidemode 3, wrap 2, fillx, gap 8 4",
+                "[" + Look.scaled(labels) + "px:pref,shrink 0]8[grow,fill]"));
+    panel.setOpaque(false);
+    List<ShopParts.Entry> later = new ArrayList<>();
+    int index = 0;
+    for (ShopParts.Entry entry : ShopParts.of(type)) {
+      if (Outline.isPart(entry)) {
+        continue;
+      }
+      if (brief && index >= 2 && entry.type() == Optional.class) {
+        later.add(entry);
+      } else {
+        add(entry, false);
+      }
+      index++;
+    }
+    if (!later.isEmpty()) {
+      byHandBox.setName(path + ".byHand");
+      byHandBox.setOpaque(false);
+      byHandBox.addActionListener(event -> showByHand());
+      rows.add(new Row(byHandBox, "skip 1, growx 0", "span 2, growx 0"));
+      later.forEach(entry -> add(entry, true));
+      showByHand();
+    }
+    layOut();
+  }
+
+  /** Something in the panel and where it goes, with much and with little room. */
+  private record Row(JComponent component, String wide, String narrow) {}
+
+  private void layOut() {
+    panel.removeAll();
+    rows.forEach(row -> panel.add(row.component(), narrow ? row.narrow() : row.wide()));
+    panel.revalidate();
+  }
+
+  @Override
+  public void makeNarrow(boolean now) {
+    fields.forEach(field -> field.makeNarrow(now));
+    if (now != narrow) {
+      narrow = now;
+      layOut();
+    }
+  }
+
+  Class<?> type() {
+    return type;
+  }
+
+  private void showByHand() {
+    byHand.forEach(component -> component.setVisible(byHandBox.isSelected()));
+    panel.revalidate();
+  }
+
+  private void add(ShopParts.Entry entry, boolean hidden) {
+    ShopPath at = path.child(entry.name());
+    FieldEditor editor = editor(entry, at);
+    fields.add(editor);
+    String words = entry.say().label();
+    if (editor instanceof OptionalBox box) {
+      box.check().setText(words);
+      bench.mnemonics().give(box.check());
+      rows.add(new Row(editor.component(), "span 2, growx", "span 2, growx"));
+      return;
+    }
+    JLabel label = new JLabel(words);
+    label.setName(at + ".label");
+    label.setLabelFor(editor.focus());
+    editor.focus().getAccessibleContext().setAccessibleName(words);
+    if (editor instanceof ListBox || editor instanceof KindBox || editor instanceof RecordEditor) {
+      Look.letters(label, 1.0, java.awt.Font.BOLD);
+      String head = "span 2, split 2, gaptop 8";
+      rows.add(new Row(label, head, head));
+      rows.add(new Row(new JSeparator(), "growx, gaptop 8", "growx, gaptop 8"));
+      rows.add(new Row(editor.component(), "span 2, growx", "span 2, growx"));
+    } else {
+      rows.add(new Row(label, "aligny top, gaptop 4", "span 2"));
+      rows.add(new Row(editor.component(), "growx, wmin 60", "span 2, growx, wmin 60"));
+    }
+    bench.mnemonics().give(label);
+    editor
+        .note()
+        .ifPresent(
+            note -> rows.add(new Row(note, "skip 1, growx, wmin 40", "span 2, growx, wmin 40")));
+    if (hidden) {
+      byHandPaths.add(at);
+      byHand.add(label);
+      byHand.add(editor.component());
+    }
+  }
+
+  private FieldEditor editor(ShopParts.Entry entry, ShopPath at) {
+    Class<?> kind = entry.type();
+    if (kind == Span.class) {
+      return new SpanBox(bench, at, entry.say());
+    }
+    if (kind.isEnum()) {
+      return new ChoiceBox(bench, at, entry);
+    }
+    if (kind == List.class) {
+      return new ListBox(bench, at, entry.held());
+    }
+    if (kind.isSealed()) {
+      return new KindBox(bench, at, kind);
+    }
+    if (kind == Optional.class && entry.held().isRecord()) {
+      return new OptionalBox(bench, at, entry.held());
+    }
+    if (kind.isRecord() && kind != Schedule.class) {
+      return new RecordEditor(bench, at, kind, false, LABELS);
+    }
+    String help = entry.say().help();
+    if (kind == Schedule.class) {
+      help = help.isEmpty() ? SCHEDULE_HELP : help + " " + SCHEDULE_HELP;
+    }
+    Optional<BiFunction<Shop, ShopPath, List<String>>> offers =
+        KnownNames.areOffered(type, entry.name())
+            ? Optional.of((shop, place) -> bench.names().get().of(type, shop, place))
+            : Optional.empty();
+    return new TextBox(bench, at, Wording.of(entry), help, offers, refusal(entry, at));
+  }
+
+  /** A room may not be given the name of another, since walls refer to rooms by name. */
+  private BiFunction<Shop, String, Optional<String>> refusal(ShopParts.Entry entry, ShopPath at) {
+    return type == Room.class && entry.name().equals("name")
+        ? (shop, name) ->
+            Outline.taken(shop, at.parent().list()).contains(name)
+                ? Optional.of("found \"" + name + "\", which is taken; takes a name of its own")
+                : Optional.empty()
+        : (shop, name) -> Optional.empty();
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public JComponent focus() {
+    return fields.isEmpty() ? panel : fields.get(0).focus();
+  }
+
+  @Override
+  public void show(Shop shop, UnitSystem units) {
+    fields.forEach(field -> field.show(shop, units));
+    boolean any =
+        byHandPaths.stream()
+            .anyMatch(at -> at.value(shop).orElse(null) instanceof Optional<?> o && o.isPresent());
+    if (any && !byHandBox.isSelected()) {
+      byHandBox.setSelected(true);
+      showByHand();
+    }
+  }
+
+  @Override
+  public void complain(Map<String, String> problems) {
+    fields.forEach(field -> field.complain(problems));
+  }
+
+  @Override
+  public boolean isReadable() {
+    return fields.stream().allMatch(FieldEditor::isReadable);
+  }
+}

@@ -1,0 +1,87 @@
+package org.shopclime.form;
+
+import java.awt.Component;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import javax.swing.table.TableColumn;
+import net.miginfocom.swing.MigLayout;
+
+/** A table to read, its columns as wide as what stands in them. */
+final class TableView {
+
+  private static final int GAP = 14;
+
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 8, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
+  private final JTable table;
+
+  TableView(String name, String meaning) {
+    this.table =
+        new JTable() {
+          @Override
+          public boolean isCellEditable(int row, int column) {
+            return false;
+          }
+        };
+    table.setName(name);
+    table.getAccessibleContext().setAccessibleName(meaning);
+    table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+    table.setFillsViewportHeight(true);
+    table.getTableHeader().setReorderingAllowed(false);
+    JTextArea text = Look.wrapped(meaning);
+    text.setName(name + ".meaning");
+    Look.letters(text, 0.95, "Shopclime.quiet");
+    JScrollPane scroll = new JScrollPane(table);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    panel.add(text, "wmin 60");
+    panel.add(scroll, "wmin 60, hmin 40");
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  void show(TableText.Table text) {
+    Object[][] rows = text.rows().stream().map(List::toArray).toArray(Object[][]::new);
+    Object[] heads =
+        text.heads().stream()
+            .map(head -> "<html><center>" + head.replace("\n", "<br>") + "</center></html>")
+            .toArray();
+    table.setModel(new DefaultTableModel(rows, heads));
+    DefaultTableCellRenderer right = new DefaultTableCellRenderer();
+    right.setHorizontalAlignment(SwingConstants.RIGHT);
+    for (int column = 1; column < table.getColumnCount(); column++) {
+      table.getColumnModel().getColumn(column).setCellRenderer(right);
+    }
+    for (int column = 0; column < table.getColumnCount(); column++) {
+      fit(column);
+    }
+  }
+
+  private void fit(int column) {
+    TableColumn place = table.getColumnModel().getColumn(column);
+    Component head =
+        table
+            .getTableHeader()
+            .getDefaultRenderer()
+            .getTableCellRendererComponent(table, place.getHeaderValue(), false, false, 0, column);
+    int width = head.getPreferredSize().width;
+    for (int row = 0; row < table.getRowCount(); row++) {
+      Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+      width = Math.max(width, cell.getPreferredSize().width);
+    }
+    place.setPreferredWidth(width + Look.scaled(GAP));
+  }
+
+  void makeStale(boolean stale) {
+    table.setEnabled(!stale);
+  }
+}
