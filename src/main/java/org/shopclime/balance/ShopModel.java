@@ -36,6 +36,13 @@ public final class ShopModel {
 
   private static final int ROUNDS = 3;
   private static final double KELVIN = 273.15;
+
+  /** Rounds in which floating rooms and the air that enters them find each other. */
+  private static final int AIR_ROUNDS = 8;
+
+  /** Farthest from outdoors at which an air flow is taken in those rounds, K. */
+  private static final double FARTHEST = 100;
+
   private static final double SOIL_DIFFUSIVITY_PER_CONDUCTIVITY = 86400 / (1800.0 * 1100.0);
 
   private final Shop shop;
@@ -144,22 +151,23 @@ public final class ShopModel {
   private Linearisation means(Holding holding) {
     Drivers drivers = new Drivers(network);
     drivers(DayKind.WORKING, component -> true, 0).fillMeans(drivers);
+    double[] warm = new double[rooms()];
     for (int room = 0; room < rooms(); room++) {
+      warm[room] = at.star(room);
       if (isCooled(room) && holding == Holding.HELD) {
         drivers.hold(room, skeleton.rooms().get(room).setPoint());
       }
-      double flow = 0;
-      double heat = 0;
-      for (int hour = 1; hour <= 24; hour++) {
-        double streamed =
-            streams.total(room, at.star(room), DayKind.WORKING, (hour - 1) * 12, 12)
-                * MoistAir.humidHeat(day.humidityRatio().at(hour));
-        flow += streamed / 24;
-        heat += streamed * day.dryBulb().at(hour) / 24;
-      }
-      drivers.inflow(room, flow, flow > 0 ? heat / flow : 0);
     }
-    SteadyState.Solution steady = SteadyState.solve(network, drivers);
+    SteadyState.Solution steady = null;
+    for (int round = 0; round < AIR_ROUNDS; round++) {
+      for (int room = 0; room < rooms(); room++) {
+        meanInflow(drivers, room, warm[room]);
+      }
+      steady = SteadyState.solve(network, drivers);
+      for (int room = 0; room < rooms(); room++) {
+        warm[room] = steady.air(room);
+      }
+    }
     Linearisation means = new Linearisation(network.chains(), rooms(), 0);
     for (int chain = 0; chain < network.chains(); chain++) {
       means.left(chain, steady.leftFace(chain));
@@ -169,6 +177,25 @@ public final class ShopModel {
       means.star(room, steady.star(room));
     }
     return means;
+  }
+
+  /**
+   * Mean air flow into a room at a temperature, which is bounded while room and flow find each
+   * other: a shut closet with a machine in it starts at no flow and would be red-hot.
+   */
+  private void meanInflow(Drivers drivers, int room, double celsius) {
+    double mean = meanOutdoor();
+    double bounded = Math.max(mean - FARTHEST, Math.min(mean + FARTHEST, celsius));
+    double flow = 0;
+    double heat = 0;
+    for (int hour = 1; hour <= Profile.HOURS; hour++) {
+      double streamed =
+          streams.total(room, bounded, DayKind.WORKING, (hour - 1) * 12, 12)
+              * MoistAir.humidHeat(day.humidityRatio().at(hour));
+      flow += streamed / Profile.HOURS;
+      heat += streamed * day.dryBulb().at(hour) / Profile.HOURS;
+    }
+    drivers.inflow(room, flow, flow > 0 ? heat / flow : 0);
   }
 
   /**
@@ -329,6 +356,16 @@ public final class ShopModel {
    */
   public double meanOutdoor() {
     return day.dryBulb().mean();
+  }
+
+  /**
+   * Mean temperature of a room on a working day, as its faces see it.
+   *
+   * @param room index
+   * @return °C
+   */
+  public double meanTemperature(int room) {
+    return at.star(room);
   }
 
   /**

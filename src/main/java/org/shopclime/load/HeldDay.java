@@ -86,7 +86,7 @@ final class HeldDay {
     DayDrivers day = all.drivers();
     double[] guess = new double[model.rooms()];
     for (int room = 0; room < guess.length; room++) {
-      guess[room] = model.meanOutdoor();
+      guess[room] = model.meanTemperature(room);
     }
     for (int room = 0; room < guess.length; room++) {
       for (int step = 0; step < STEPS; step++) {

@@ -82,12 +82,6 @@ public final class PeakLoad {
     for (int line : lineOf) {
       ids.add(line);
     }
-    for (int other = 0; other < model.rooms(); other++) {
-      if (other != room && model.isCooled(other)) {
-        ids.add(-1 - other);
-      }
-    }
-    ids.remove(-1 - room);
     List<Line> lines = new ArrayList<>();
     for (int id : ordered(ids)) {
       if (id < 0 || model.components().get(id).kind() != ComponentKind.CONTENTS) {
@@ -153,11 +147,10 @@ public final class PeakLoad {
     double reference = model.setPoint(room);
     DayDrivers drivers =
         model.drivers(DayKind.WORKING, component -> lineOf[component] == id, reference);
+    // All lines of a floating room count in one line, so any of them tells where its air counts.
     boolean[] airCounts = new boolean[model.rooms()];
     for (Component component : model.components()) {
-      if (component.kind() == ComponentKind.LEAKAGE) {
-        airCounts[component.room()] = lineOf[component.index()] == id;
-      }
+      airCounts[component.room()] = lineOf[component.index()] == id;
     }
     return new HeldDay.Setting() {
       @Override

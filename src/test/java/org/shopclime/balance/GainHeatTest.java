@@ -46,11 +46,11 @@ class GainHeatTest {
     assertThat(GainHeat.kind(grinder)).isEqualTo(ComponentKind.MOTOR);
   }
 
-  /** 5 hp half the time, efficiency about 0.87: 3729 x 0.5 / 0.87. */
+  /** 5 hp half the time, efficiency 0.82 by the handbook's table of motors: 3729 x 0.5 / 0.82. */
   @Test
   void compressorByItsDuty() {
     Gain compressor = new Gain.Compressor("Compressor", 3728.5, Span.known(0.5), when("work"));
-    assertThat(heat(compressor).total()).isCloseTo(2140, withinPercentage(5));
+    assertThat(heat(compressor).total()).isCloseTo(2273, withinPercentage(0.1));
     assertThat(GainHeat.kind(compressor)).isEqualTo(ComponentKind.COMPRESSOR);
   }
 

@@ -18,7 +18,7 @@ import org.shopclime.balance.TestShops;
 class LoadSumProperties {
 
   /** Few tries: each of them runs twenty lines through some weeks. */
-  @Property(tries = 12)
+  @Property(tries = 8)
   void linesAddUpToTheTotalAtEveryHour(@ForAll @LongRange(min = 0, max = 100_000) long lot) {
     RandomCase any = new RandomCase(lot);
     ShopLoad load = PeakLoad.of(TestShops.sunny(any.shop(), any.day()));

@@ -132,6 +132,13 @@ class SeveralRoomsTest {
     assertThat(line(room, "Partition").drive().at(3))
         .isCloseTo(circuit.at("free air") - WISHED, within(0.05));
     assertThat(load.rooms()).hasSize(1);
+
+    RoomLoad second = PeakLoad.of(dark(shop(floating, held), constant(OUTDOORS, 3))).rooms().get(0);
+    assertThat(second.room()).as("the order of the rooms means nothing").isEqualTo(1);
+    assertThat(line(second, "Partition").drive().at(3))
+        .isCloseTo(line(room, "Partition").drive().at(3), within(1e-6));
+    assertThat(line(second, "Partition").sensible().at(3))
+        .isCloseTo(line(room, "Partition").sensible().at(3), within(1e-6));
   }
 
   /** Heat carried by each kelvin of outdoor air, W/K. */
