@@ -68,6 +68,13 @@ public final class Sizing {
     return new CoreAnswer(day, room, load, unit, withoutUnit(shop, day));
   }
 
+  /** What the shop's own unit does. */
+  Optional<UnitAnswer> unit() {
+    UnitSearch search =
+        new UnitSearch(ShopModel.cooling(shop, day, ShopModel.Holding.HELD), room(shop));
+    return shop.unit().map(owned -> unit(search.day(cooling(shop)), search, owned));
+  }
+
   /**
    * The whole answer.
    *
@@ -182,7 +189,8 @@ public final class Sizing {
         ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room(shop));
   }
 
-  private WinterAnswer winter() {
+  /** Heat lost in the cold. */
+  WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
     double design = climate.winter().dryBulb99();
     ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());

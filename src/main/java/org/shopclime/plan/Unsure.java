@@ -16,8 +16,8 @@ import org.shopclime.shop.Unknowns;
 /** What the owner does not know, and what it does to the highest room temperature. */
 final class Unsure {
 
-  /** A swing below this is none, K: finer than the days are reckoned. */
-  private static final double NOTHING = 0.01;
+  /** A swing below this is none, K (0.2 °F). */
+  private static final double NOTHING = 0.2 / 1.8;
 
   private final Shop shop;
   private final HotDay day;

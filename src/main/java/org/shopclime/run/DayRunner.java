@@ -25,6 +25,11 @@ final class DayRunner {
 
   private static final int PER_HOUR = DaySlots.COUNT / 24;
 
+  /**
+   * Air hotter than this is no room's, °C: no unit takes it in, and no figure here is meant for it.
+   */
+  static final double HOTTEST = 80;
+
   private final ShopDays days;
   private final ShopModel model;
   private final Optional<Cooling> cooling;
@@ -132,9 +137,15 @@ final class DayRunner {
     return moisture.held();
   }
 
-  /** Runs one day. */
+  /**
+   * Runs one day.
+   *
+   * @param kind working or idle day
+   * @throws IllegalArgumentException if a room gets hotter than {@link #HOTTEST}
+   */
   void run(DayKind kind) {
     sums = new Sums();
+    notTooHot();
     for (int since = 0; since < DaySlots.COUNT; since++) {
       int slot = (days.start() + since) % DaySlots.COUNT;
       for (int part = 0; part < parts; part++) {
@@ -159,6 +170,7 @@ final class DayRunner {
       drivers.airSource(room, days.drivers(kind).airGain(room, slot) - fraction * able.sensible());
     }
     march.step(drivers);
+    notTooHot();
     for (int r = 0; r < model.rooms(); r++) {
       double coil =
           able != null && r == room
@@ -177,6 +189,20 @@ final class DayRunner {
       }
     }
     sums.add(slot / PER_HOUR, able, fraction);
+  }
+
+  private void notTooHot() {
+    for (int r = 0; r < model.rooms(); r++) {
+      if (!(march.air(r) <= HOTTEST)) {
+        throw new IllegalArgumentException(
+            "room \""
+                + model.roomName(r)
+                + "\" would get hotter than "
+                + HOTTEST
+                + " °C (176 °F) when left to itself; less heat must be given off in it, or more air"
+                + " let through");
+      }
+    }
   }
 
   private void prepare(DayKind kind, int slot) {

@@ -105,10 +105,10 @@ final class RepeatingDay {
           far[n] -= shares[i] * (moved.get(i)[n] + changed.get(i)[n]);
         }
       }
-      if (largest(far) < WILD) {
-        for (int n = 0; n < guess.length; n++) {
-          guess[n] += far[n];
-        }
+      for (int n = 0; n < guess.length; n++) {
+        guess[n] += far[n];
+      }
+      if (largest(far) < WILD && largest(guess) < DayRunner.HOTTEST) {
         runner.restore(state(guess));
       }
     }
