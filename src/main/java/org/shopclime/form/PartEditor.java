@@ -1,6 +1,5 @@
 package org.shopclime.form;
 
-import java.awt.Component;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
@@ -22,9 +21,6 @@ import org.shopclime.shop.ShopParts;
 
 /** The editor of the part that is selected. */
 final class PartEditor {
-
-  /** Narrower than this at 100 %, labels stand above their fields. */
-  private static final int NARROW = 392;
 
   private final Bench.Proposals proposals;
   private final Supplier<KnownNames> names;
@@ -64,10 +60,16 @@ final class PartEditor {
     return path;
   }
 
+  /** Sets labels above their fields if side by side they need more room than there is. */
   private void fit() {
     int width = scroll.getViewport().getWidth();
-    boolean narrow = width > 0 && width < Look.scaled(NARROW);
-    editor.ifPresent(made -> made.makeNarrow(narrow));
+    if (width > 0) {
+      editor.ifPresent(
+          made -> {
+            made.makeNarrow(false);
+            made.makeNarrow(panel.getLayout().minimumLayoutSize(panel).width > width);
+          });
+    }
   }
 
   /** Scrolls to a field that the keyboard led to. */
@@ -90,6 +92,7 @@ final class PartEditor {
             ? "Your shop"
             : FormText.place(shop, at.toString()).replace(", ", " › "));
     editor.orElseThrow().show(shop, units);
+    fit();
   }
 
   /** What the editor depends on: not the kind of a sealed part, which has a box of its own. */
@@ -143,11 +146,5 @@ final class PartEditor {
           JComponent first = made.focus();
           first.requestFocusInWindow();
         });
-  }
-
-  /** Whether the keyboard is in here. */
-  boolean hasFocus() {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    return owner != null && SwingUtilities.isDescendingFrom(owner, panel);
   }
 }

@@ -5,7 +5,6 @@ import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -255,10 +254,6 @@ final class PartsView {
       items.add(item);
     }
     return items;
-  }
-
-  Optional<ShopPath> selected() {
-    return Optional.of(selected);
   }
 
   void focus() {

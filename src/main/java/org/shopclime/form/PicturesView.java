@@ -40,8 +40,8 @@ final class PicturesView {
   PicturesView() {
     JSplitPane charts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, load, day);
     charts.setName("charts");
-    charts.setResizeWeight(0.42);
-    charts.setDividerLocation(Look.scaled(LEAST * 42 / 100));
+    charts.setResizeWeight(0.45);
+    charts.setDividerLocation(Look.scaled(LEAST * 45 / 100));
     charts.setBorder(BorderFactory.createEmptyBorder());
     charts.setContinuousLayout(true);
     tabs.setName("answer.tabs");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import javax.swing.Box;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -32,6 +33,7 @@ final class RecordEditor implements FieldEditor {
   private final Class<?> type;
   private final JPanel panel;
   private final List<Row> rows = new ArrayList<>();
+  private final int labels;
   private boolean narrow;
   private final List<FieldEditor> fields = new ArrayList<>();
   private final List<JComponent> byHand = new ArrayList<>();
@@ -49,13 +51,12 @@ final class RecordEditor implements FieldEditor {
    */
   RecordEditor(Bench bench, ShopPath path, Class<?> type, boolean brief, int labels) {
     this.bench = bench;
+    this.labels = labels;
     this.path = path;
     this.type = type;
     panel =
         new JPanel(
-            new MigLayout(
-                "insets 0, hidemode 3, wrap 2, fillx, gap 8 4",
-                "[" + Look.scaled(labels) + "px:pref,shrink 0]8[grow,fill]"));
+            new MigLayout("insets 0, hidemode 3, wrap 2, fillx, gap 8 4", "[pref!]8[grow,fill]"));
     panel.setOpaque(false);
     List<ShopParts.Entry> later = new ArrayList<>();
     int index = 0;
@@ -86,6 +87,9 @@ final class RecordEditor implements FieldEditor {
 
   private void layOut() {
     panel.removeAll();
+    if (!narrow) {
+      panel.add(Box.createHorizontalStrut(Look.scaled(labels)), "height 0!, wrap");
+    }
     rows.forEach(row -> panel.add(row.component(), narrow ? row.narrow() : row.wide()));
     panel.revalidate();
   }
@@ -131,7 +135,8 @@ final class RecordEditor implements FieldEditor {
       rows.add(new Row(editor.component(), "span 2, growx", "span 2, growx"));
     } else {
       rows.add(new Row(label, "aligny top, gaptop 4", "span 2"));
-      rows.add(new Row(editor.component(), "growx, wmin 60", "span 2, growx, wmin 60"));
+      String room = editor instanceof SpanBox ? "growx" : "growx, wmin 60";
+      rows.add(new Row(editor.component(), room, "span 2, " + room));
     }
     bench.mnemonics().give(label);
     editor

@@ -65,10 +65,10 @@ final class SpanBox implements FieldEditor {
       label.setLabelFor(field);
       three.add(label, end.equals("high") ? "wrap" : "");
     }
-    ends.forEach(three::add);
+    ends.forEach(field -> three.add(field, "wmin 48"));
     JPanel figures = new JPanel(new MigLayout("insets 0, hidemode 3, fillx", "[grow,fill]"));
     figures.setOpaque(false);
-    figures.add(one, "growx, wrap");
+    figures.add(one, "growx, wmin 60, wrap");
     figures.add(three, "growx");
     panel.add(figures, "growx, wrap");
     unknown.setName(path + ".unknown");

@@ -1,0 +1,94 @@
+package org.shopclime.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.quantity.Units;
+import org.shopclime.shop.Door;
+import org.shopclime.shop.Face;
+import org.shopclime.shop.Fan;
+import org.shopclime.shop.Place;
+import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.ShopParts;
+
+class WordingTest {
+
+  private static Wording of(Class<?> record, String name) {
+    return Wording.of(
+        ShopParts.of(record).stream()
+            .filter(entry -> entry.name().equals(name))
+            .findFirst()
+            .orElseThrow());
+  }
+
+  private static Wording.Read read(Wording wording, String text) {
+    return wording.read(text, "", UnitSystem.INCH_POUND);
+  }
+
+  @Test
+  void readsFiguresInEitherSystem() {
+    Wording width = of(Face.class, "width");
+    assertThat(read(width, "20 ft").value()).contains(Units.metresFromFeet(20));
+    assertThat(read(width, "6 m").value()).contains(6.0);
+    assertThat(read(width, "-1 ft").value()).isEmpty();
+    assertThat(read(width, "-1 ft").complaint()).contains("found \"-1 ft\"");
+    assertThat(width.write(6.0, UnitSystem.SI)).isEqualTo("6 m");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "26, 24 ft, 26 ft",
+    "18, 16 in, 18 in",
+    "19, R-13, R-19",
+    "-5, 40 °F, -5 °F",
+    "1500, '1,200 BTU/h', 1500 BTU/h",
+    "26 in, 24 ft, 26 in",
+    "3, 2, 3",
+    "3, '', 3",
+    "SW, 180°, SW",
+    "30, 25 %, 30 %",
+    "3/4, 1/2 in, 3/4"
+  })
+  void aBareNumberTakesTheUnitThatStoodThere(String typed, String stood, String meant) {
+    assertThat(FormText.withUnit(typed, stood)).isEqualTo(meant);
+  }
+
+  @Test
+  void emptyMeansNoneWhereNoneIsAllowed() {
+    Wording peak = of(Place.class, "typedPeak");
+    assertThat(read(peak, " ").value()).contains(Optional.empty());
+    assertThat(read(peak, "none").value()).contains(Optional.empty());
+    assertThat(read(peak, "50 °F").value()).contains(Optional.of(10.0));
+    assertThat(read(peak, "warm").complaint()).startsWith("found \"warm\"");
+    assertThat(peak.write(Optional.empty(), UnitSystem.SI)).isEmpty();
+    assertThat(peak.write(Optional.of(10.0), UnitSystem.SI)).isEqualTo("10 °C");
+  }
+
+  @Test
+  void namesMayNotBeEmpty() {
+    assertThat(read(of(Door.class, "name"), " ").complaint()).contains("takes a name");
+    assertThat(read(of(Door.class, "name"), " Big door ").value()).contains("Big door");
+  }
+
+  @Test
+  void schedulesAreTyped() {
+    Wording when = of(Fan.class, "when");
+    assertThat(read(when, "work").value()).contains(ScheduleText.work());
+    assertThat(read(when, "now and then").complaint())
+        .isEqualTo("found \"now and then\"; takes " + ScheduleText.TAKES);
+    assertThat(read(when, "").complaint()).startsWith("found nothing");
+  }
+
+  @Test
+  void figuresAreShownExactlyWhereThatIsShort() {
+    assertThat(FormText.figure(Kind.LENGTH, Units.metresFromFeet(9.375), UnitSystem.INCH_POUND))
+        .isEqualTo("9.375 ft");
+    assertThat(FormText.figure(Kind.LENGTH, 2, UnitSystem.INCH_POUND)).isEqualTo("6.56 ft");
+    assertThat(FormText.figure(Kind.LENGTH, 1 / 3.0, UnitSystem.SI)).hasSizeLessThan(9);
+  }
+}
