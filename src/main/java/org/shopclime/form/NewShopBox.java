@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -50,6 +51,8 @@ final class NewShopBox {
     this.units = units;
     station = new JComboBox<>(names.stations().toArray(new String[0]));
     station.setEditable(true);
+    station.setSelectedItem(""); // nobody's weather is taken unasked
+    station.putClientProperty("JTextField.placeholderText", "pick a place near you");
     facing.setEditable(true);
     row("Building", shell, "new.shell");
     row("Length, front to back", length, "new.length");
@@ -59,6 +62,8 @@ final class NewShopBox {
     row("Work", work, "new.work");
     row("Weather of", station, "new.station");
     assumptions.setName("new.assumptions");
+    assumptions.setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
+    assumptions.setFocusable(true);
     JScrollPane scroll = new JScrollPane(assumptions);
     scroll.setPreferredSize(new Dimension(Look.scaled(470), Look.scaled(150)));
     JLabel taken = new JLabel("Taken for granted");
@@ -88,8 +93,17 @@ final class NewShopBox {
     return panel;
   }
 
+  private ShellSize usual() {
+    return shells.get(shell.getSelectedIndex()).usual();
+  }
+
+  /** What was typed, with the unit of what stood there at first if it has none. */
+  private String withUnit(JTextField field, double usual) {
+    return FormText.withUnit(field.getText(), FormText.figure(Kind.LENGTH, usual, units));
+  }
+
   private void showUsual() {
-    ShellSize usual = shells.get(shell.getSelectedIndex()).usual();
+    ShellSize usual = usual();
     length.setText(FormText.figure(Kind.LENGTH, usual.length(), units));
     width.setText(FormText.figure(Kind.LENGTH, usual.width(), units));
     height.setText(FormText.figure(Kind.LENGTH, usual.height(), units));
@@ -108,9 +122,9 @@ final class NewShopBox {
   Optional<Shop> shop() {
     List<String> complaints = new ArrayList<>();
     double[] figures = {
-      figure("Length", Kind.LENGTH, length.getText(), complaints),
-      figure("Width", Kind.LENGTH, width.getText(), complaints),
-      figure("Height", Kind.LENGTH, height.getText(), complaints),
+      figure("Length", Kind.LENGTH, withUnit(length, usual().length()), complaints),
+      figure("Width", Kind.LENGTH, withUnit(width, usual().width()), complaints),
+      figure("Height", Kind.LENGTH, withUnit(height, usual().height()), complaints),
       figure("Direction", Kind.ANGLE, String.valueOf(facing.getSelectedItem()), complaints)
     };
     String place = String.valueOf(station.getSelectedItem());

@@ -389,6 +389,25 @@ class ShopWindowTest {
   }
 
   @Test
+  void aNewShopIsPickedStretchedAndPlaced() {
+    NewShopBox box = Person.on(() -> new NewShopBox(KnownNames.of(climates), UnitSystem.SI));
+    assertThat(Person.on(box::shop)).as("no place is taken unasked").isEmpty();
+    Person.onEventThread(
+        () -> {
+          for (Component each : Person.all((java.awt.Container) box.component())) {
+            if ("new.station".equals(each.getName())) {
+              ((javax.swing.JComboBox<?>) each).setSelectedItem("722230");
+            } else if ("new.length".equals(each.getName())) {
+              ((javax.swing.JTextField) each).setText("9");
+            }
+          }
+        });
+    Shop made = Person.on(box::shop).orElseThrow();
+    assertThat(made.place().station()).isEqualTo("722230");
+    assertThat(made.rooms().get(0).faces()).anyMatch(face -> Math.abs(face.width() - 9) < 1e-9);
+  }
+
+  @Test
   void aNewShopTakesThePlaceOfTheOld() {
     Shop other = SmallShop.shop().withName("Another");
     person.replies.made.add(other);

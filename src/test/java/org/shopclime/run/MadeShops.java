@@ -102,7 +102,11 @@ public final class MadeShops {
   /** The shop with other hours of work. */
   public static Shop hours(Shop shop, String hours, double pullDown) {
     return shop.withWork(
-        new Work(ScheduleText.read(hours).orElseThrow(), pullDown, shop.work().clock()));
+        new Work(
+            ScheduleText.read(hours).orElseThrow(),
+            pullDown,
+            shop.work().clock(),
+            shop.work().winterTemperature()));
   }
 
   /** The shop on a day of a typed peak, °C. */
