@@ -319,12 +319,7 @@ class SizingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "Mon-Sun 0:00-5:00,20:00-24:00",
-        "Mon-Sun 0:00-24:00",
-        "never"
-      })
+  @ValueSource(strings = {"Mon-Sun 0:00-5:00,20:00-24:00", "Mon-Sun 0:00-24:00", "never"})
   void anyHoursAreAnswered(String hours) {
     Shop shop = MadeShops.hours(Unknowns.choose(FOAM, Choice.LIKELY), hours, 3600);
     SizeAnswer answer = answer(shop);
