@@ -254,7 +254,7 @@ class SizingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 5, 14})
+  @ValueSource(ints = {0, 1, 5})
   void cancellingStops(int after) {
     AtomicInteger asked = new AtomicInteger();
     Progress cancels =
@@ -319,13 +319,7 @@ class SizingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "Mon-Sun 0:00-5:00,20:00-24:00",
-        "Mon-Sun 0:00-24:00",
-        "Mon-Fri 18:10-18:40",
-        "never"
-      })
+  @ValueSource(strings = {"Mon-Sun 0:00-5:00,20:00-24:00", "Mon-Sun 0:00-24:00", "never"})
   void anyHoursAreAnswered(String hours) {
     Shop shop = MadeShops.hours(Unknowns.choose(FOAM, Choice.LIKELY), hours, 3600);
     SizeAnswer answer = answer(shop);
