@@ -119,15 +119,9 @@ class ShopEditTest {
         .isEmpty();
   }
 
-  /** The day with a shop of which nobody knows how leaky it is. */
-  private static Shop unsure() {
-    Leakage unknown = new Leakage.Tightness(Leakage.Grade.UNKNOWN);
-    return DAY.withRooms(List.of(DAY.rooms().get(0).withLeakage(unknown), DAY.rooms().get(1)));
-  }
-
   @Test
   void unknownsAreListedAndDecided() {
-    List<SpanPlace> places = Unknowns.of(unsure());
+    List<SpanPlace> places = Unknowns.of(DAY);
     assertThat(places)
         .extracting(SpanPlace::path)
         .containsExactly(
@@ -148,7 +142,7 @@ class ShopEditTest {
                 "Compressor",
                 new Span(0.1, 0.3, 0.6),
                 true));
-    Shop one = Unknowns.chooseOne(unsure(), duty, Choice.UNKIND);
+    Shop one = Unknowns.chooseOne(DAY, duty, Choice.UNKIND);
     assertThat(Unknowns.of(one)).hasSize(5).doesNotContain(duty);
     assertThat(((Gain.Compressor) one.rooms().get(0).gains().get(4)).duty())
         .isEqualTo(Span.known(0.6));
@@ -156,11 +150,11 @@ class ShopEditTest {
 
   @Test
   void theKindEndOfATightnessIsTheTightOne() {
-    assertThat(Unknowns.choose(unsure(), Choice.KIND).rooms().get(0).leakage())
+    assertThat(Unknowns.choose(DAY, Choice.KIND).rooms().get(0).leakage())
         .isEqualTo(new Leakage.Tightness(Leakage.Grade.GOOD));
-    assertThat(Unknowns.choose(unsure(), Choice.LIKELY).rooms().get(0).leakage())
+    assertThat(Unknowns.choose(DAY, Choice.LIKELY).rooms().get(0).leakage())
         .isEqualTo(new Leakage.Tightness(Leakage.Grade.LEAKY));
-    assertThat(Unknowns.choose(unsure(), Choice.UNKIND).rooms().get(0).leakage())
+    assertThat(Unknowns.choose(DAY, Choice.UNKIND).rooms().get(0).leakage())
         .isEqualTo(new Leakage.Tightness(Leakage.Grade.VERY_LEAKY));
   }
 

@@ -69,12 +69,12 @@ class ShopFileTest {
         .containsExactly(new Board("XPS foam", 0.0127), new Board("XPS foam", 0.0254));
     assertThat(west.doors().get(0).openMinutes()).isEqualTo(120); // 2 min, in s
     assertThat(shop.place().typedPeak().orElseThrow())
-        .isCloseTo(37.2222, org.assertj.core.api.Assertions.within(0.0001)); // 99 °F
+        .isCloseTo(37.7778, org.assertj.core.api.Assertions.within(0.0001)); // 100 °F
     assertThat(room.gains().get(4))
         .isInstanceOfSatisfying(
             Gain.Compressor.class,
             compressor -> assertThat(compressor.duty()).isEqualTo(new Span(0.1, 0.3, 0.6)));
-    assertThat(room.leakage()).isEqualTo(new Leakage.Tightness(Leakage.Grade.AVERAGE));
+    assertThat(room.leakage()).isEqualTo(new Leakage.Tightness(Leakage.Grade.UNKNOWN));
   }
 
   @Test
@@ -129,7 +129,7 @@ class ShopFileTest {
             "rooms[0].faces[0].width: found \"-24 ft\"; takes a length with its unit, such as"
                 + " \"8 ft\" or \"2.4 m\", from 1.97 in to 656.17 ft"),
         arguments(
-            "\"typedPeak\": \"99 °F\"",
+            "\"typedPeak\": \"100 °F\"",
             "\"typedPeak\": \"100 ft\"",
             "place.typedPeak: found \"100 ft\"; takes a temperature with its unit, such as"
                 + " \"78 °F\" or \"25.5 °C\", from 50 °F to 140 °F"),
@@ -174,7 +174,7 @@ class ShopFileTest {
             "rooms[0].faces[0].build.kind: found nothing; takes one of \"layers\", \"framed\","
                 + " \"slab\""),
         arguments(
-            "\"leakage\": \"average\"",
+            "\"leakage\": \"don't know\"",
             "\"leakage\": \"so so\"",
             "rooms[0].leakage: found \"so so\"; takes one of \"tight\", \"good\", \"average\","
                 + " \"leaky\", \"very leaky\", \"don't know\", or an object with \"kind\" and what"
@@ -238,7 +238,7 @@ class ShopFileTest {
             "\"place\": null, \"note\": {",
             "line 5, column 24: found \"note\" a second time; takes each field once"),
         arguments(
-            "\"place\": {\"station\": \"722230\", \"typedPeak\": \"99 °F\"}",
+            "\"place\": {\"station\": \"722230\", \"typedPeak\": \"100 °F\"}",
             "\"place\": null",
             "place: found null; takes an object in curly brackets with \"station\""),
         arguments(
