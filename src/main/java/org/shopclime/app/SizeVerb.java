@@ -16,6 +16,7 @@ import org.shopclime.report.ChartImage;
 import org.shopclime.report.HtmlReport;
 import org.shopclime.report.SizeJson;
 import org.shopclime.report.SizeText;
+import org.shopclime.run.RoomTooHot;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -82,9 +83,14 @@ final class SizeVerb implements Callable<Integer> {
     }
     Session.Loaded asked = loaded.get();
     UnitSystem units = wanted == null ? asked.shop().shop().units() : wanted;
-    SizeAnswer answer =
-        new Sizing(asked.shop().shop(), asked.climates())
-            .answer(asked.shop().warnings(), Progress.silent());
+    SizeAnswer answer;
+    try {
+      answer =
+          new Sizing(asked.shop().shop(), asked.climates())
+              .answer(asked.shop().warnings(), progress(session));
+    } catch (RoomTooHot hot) {
+      return session.refuse(new Problem("rooms", hot.getMessage(), "a shop that can be worked in"));
+    }
     session.out().print(json ? SizeJson.of(answer) + "\n" : SizeText.of(answer, units));
     session.out().flush();
     if (report.isPresent()) {
@@ -101,6 +107,12 @@ final class SizeVerb implements Callable<Integer> {
       }
     }
     return Session.GOOD;
+  }
+
+  /** How far a long answer has come, on a terminal only. */
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on, a line of progress in a log is no harm
+  private static Progress progress(Session session) {
+    return System.console() == null ? Progress.silent() : new ToldProgress(session.err());
   }
 
   private static Optional<Problem> folderProblem(Path folder) {

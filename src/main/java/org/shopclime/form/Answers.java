@@ -17,6 +17,9 @@ import org.shopclime.shop.Shop;
 /** The answers that came, shown in words, figures and pictures. */
 final class Answers {
 
+  /** As many bars as have room for their names in half the height of a small screen. */
+  private static final int BARS = 8;
+
   private final AnswerView top = new AnswerView();
   private final PicturesView pictures = new PicturesView();
   private UnitSystem units;
@@ -85,7 +88,7 @@ final class Answers {
     if (core.isPresent()) {
       CoreAnswer answer = core.get();
       Shop shop = coreShop.orElseThrow();
-      JFreeChart load = LoadChart.of(answer, units, Look.charts());
+      JFreeChart load = LoadChart.of(answer, units, Look.charts(), BARS);
       JFreeChart day = DayChart.of(answer, shop, units, Look.charts());
       pictures.show(load, day, TableText.heat(answer, units));
       top.show(

@@ -30,6 +30,19 @@ public final class LoadChart {
    * @return chart, greatest part on top; parts that take heat out go to the left of nothing
    */
   public static JFreeChart of(CoreAnswer core, UnitSystem units, ChartLook look) {
+    return of(core, units, look, MOST);
+  }
+
+  /**
+   * The chart with room for fewer bars.
+   *
+   * @param core heart of the answer
+   * @param units system of units to show
+   * @param look colours
+   * @param most most bars to show, 2 or more; the smallest parts share one
+   * @return chart
+   */
+  public static JFreeChart of(CoreAnswer core, UnitSystem units, ChartLook look, int most) {
     PeakLines peak = PeakLines.of(core.load());
     StackedBarRenderer bars = new StackedBarRenderer();
     bars.setBarPainter(new StandardBarPainter());
@@ -46,7 +59,7 @@ public final class LoadChart {
     names.setUpperMargin(0.01);
     NumberAxis heat = new NumberAxis("Heat to take out, " + Shown.heatUnit(units));
     ChartStyle.axis(heat, look);
-    CategoryPlot plot = new CategoryPlot(dataset(peak, units), names, heat, bars);
+    CategoryPlot plot = new CategoryPlot(dataset(peak, units, most), names, heat, bars);
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
     plot.setRangeGridlinePaint(look.grid());
@@ -58,13 +71,13 @@ public final class LoadChart {
     return ChartStyle.chart(plot, look);
   }
 
-  private static DefaultCategoryDataset dataset(PeakLines peak, UnitSystem units) {
+  private static DefaultCategoryDataset dataset(PeakLines peak, UnitSystem units, int most) {
     DefaultCategoryDataset dataset = new DefaultCategoryDataset();
     List<PeakLines.PeakLine> lines =
         peak.sorted().stream().filter(line -> line.total() != 0 || line.sensible() != 0).toList();
     // The smallest gains share a bar; what takes heat out is never hidden in a group.
     int gains = (int) lines.stream().filter(line -> line.total() > 0).count();
-    int grouped = lines.size() > MOST ? Math.min(gains, lines.size() - MOST + 1) : 0;
+    int grouped = lines.size() > most ? Math.min(gains, lines.size() - most + 1) : 0;
     List<PeakLines.PeakLine> small = lines.subList(gains - grouped, gains);
     for (int i = 0; i < lines.size(); i++) {
       if (i < gains - grouped || i >= gains) {

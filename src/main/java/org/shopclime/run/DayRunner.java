@@ -141,7 +141,7 @@ final class DayRunner {
    * Runs one day.
    *
    * @param kind working or idle day
-   * @throws IllegalArgumentException if a room gets hotter than {@link #HOTTEST}
+   * @throws RoomTooHot if a room gets hotter than {@link #HOTTEST}
    */
   void run(DayKind kind) {
     sums = new Sums();
@@ -194,13 +194,7 @@ final class DayRunner {
   private void notTooHot() {
     for (int r = 0; r < model.rooms(); r++) {
       if (!(march.air(r) <= HOTTEST)) {
-        throw new IllegalArgumentException(
-            "room \""
-                + model.roomName(r)
-                + "\" would get hotter than "
-                + HOTTEST
-                + " °C (176 °F) when left to itself; less heat must be given off in it, or more air"
-                + " let through");
+        throw new RoomTooHot(model.roomName(r), HOTTEST);
       }
     }
   }

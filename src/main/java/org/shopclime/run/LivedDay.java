@@ -48,7 +48,7 @@ public record LivedDay(
    * @param cooling the unit, if any
    * @param room index of the room that is told
    * @return the day
-   * @throws IllegalArgumentException if a room gets hotter than 80 °C; the message names it
+   * @throws RoomTooHot if a room gets hotter than 80 °C; the message names it
    */
   public static LivedDay of(ShopModel model, Optional<Cooling> cooling, int room) {
     ShopDays days = new ShopDays(model);

@@ -38,7 +38,7 @@ public record Room(
             label = "Wished temperature",
             kind = Kind.TEMPERATURE,
             min = 5,
-            max = 45,
+            max = 60,
             usualMin = 18,
             usualMax = 30,
             otherwise = "78 °F")

@@ -347,7 +347,8 @@ class SizingTest {
   void theVerdictFollowsItsDefinition() {
     Shop known = Unknowns.choose(FOAM, Choice.LIKELY);
     Set<Verdict> met = EnumSet.noneOf(Verdict.class);
-    for (double capacity : new double[] {5000, 14000, 16500, 36000}) {
+    for (double capacity :
+        new double[] {5000, 14000, 15000, 15500, 16000, 16500, 17000, 18000, 36000}) {
       UnitAnswer unit =
           new Sizing(MadeShops.unit(known, btuh(capacity)), CLIMATES).unit().orElseThrow();
       LivedDay day = unit.day();

@@ -1,0 +1,28 @@
+package org.shopclime.app;
+
+import java.io.PrintWriter;
+import org.shopclime.plan.Progress;
+
+/** Progress in one line that is written over, and wiped when all is done. */
+final class ToldProgress implements Progress {
+
+  private static final int WIDTH = 48;
+
+  private final PrintWriter terminal;
+
+  ToldProgress(PrintWriter terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public synchronized void at(String part, double done) {
+    String line = done < 1 ? Math.round(100 * done) + " %  " + part : "";
+    terminal.print("\r" + line + " ".repeat(Math.max(0, WIDTH - line.length())) + "\r");
+    terminal.flush();
+  }
+
+  @Override
+  public boolean isCancelled() {
+    return false;
+  }
+}
