@@ -19,8 +19,10 @@ import org.shopclime.shop.Shelter;
  * add. "Leakage" is the flow with the fans off, the fans share what they add to it.
  *
  * <p>Source: ASHRAE Handbook - Fundamentals, residential load and infiltration chapters (basic
- * model; combination of natural and fan flows). Limit: doors open to still air; wind blowing
- * straight in moves more.
+ * model; combination of natural and fan flows). Through an open door goes what temperature or wind
+ * moves, whichever is more ({@link DoorExchange}); wind is that of the station times the root of
+ * the wind coefficient over that of a house of one storey without shelter, as the leaks feel it.
+ * Limit: wind blowing straight in, or through two doors, moves more.
  */
 public final class AirStreams {
 
@@ -28,6 +30,7 @@ public final class AirStreams {
   private final HotDay day;
   private final double[] stack;
   private final double[] wind;
+  private final double[] shelteredWind;
   private final Map<DayKind, DaySlots[][]> fans = new EnumMap<>(DayKind.class);
   private final Map<DayKind, DaySlots[][]> doors = new EnumMap<>(DayKind.class);
 
@@ -37,6 +40,7 @@ public final class AirStreams {
     int rooms = skeleton.rooms().size();
     stack = new double[rooms];
     wind = new double[rooms];
+    shelteredWind = new double[rooms];
     for (DayKind kind : DayKind.values()) {
       fans.put(kind, new DaySlots[rooms][]);
       doors.put(kind, new DaySlots[rooms][]);
@@ -45,6 +49,7 @@ public final class AirStreams {
       double height = skeleton.rooms().get(room).height();
       stack[room] = BasicLeakage.stackCoefficientAt(height);
       wind[room] = BasicLeakage.windCoefficientAt(height, shelter.shelterClass());
+      shelteredWind[room] = Math.sqrt(wind[room] / BasicLeakage.windCoefficient(1, 1));
       RoomAir air = skeleton.air().get(room);
       for (DayKind kind : DayKind.values()) {
         fans.get(kind)[room] =
@@ -120,7 +125,11 @@ public final class AirStreams {
         double outside = MoistAir.density(outdoor, day.humidityRatio().at(hour), day.pressure());
         double inside = MoistAir.density(celsius, day.humidityRatio().at(hour), day.pressure());
         double dense = DoorExchange.flow(place.width(), place.height(), outside, inside);
-        flow = open * dense * Math.max(outside, inside) / outside;
+        double byTemperature = dense * Math.max(outside, inside) / outside;
+        double byWind =
+            DoorExchange.windFlow(
+                place.width(), place.height(), day.wind().at(hour) * shelteredWind[room]);
+        flow = open * Math.max(byTemperature, byWind);
       }
       volume += flow;
       if (byComponent != null) {

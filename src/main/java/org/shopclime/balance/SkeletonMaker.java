@@ -111,7 +111,11 @@ final class SkeletonMaker {
               net,
               inside,
               path.outerConductance() > 0
-                  ? new Piece.Ground(path.outerConductance(), path.depth(), path.soilConductivity())
+                  ? new Piece.Ground(
+                      path.outerConductance(),
+                      path.depth(),
+                      path.soilConductivity(),
+                      path.edgeLoss())
                   : new Piece.Nothing(),
               Optional.empty()));
     } else {
@@ -154,7 +158,7 @@ final class SkeletonMaker {
       return new Piece.Nothing();
     }
     if (ground) {
-      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2);
+      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2, 0);
     }
     if (behind >= 0) {
       return new Piece.OtherRoom(behind, farSide(face, inside, face.emittanceOutside()));

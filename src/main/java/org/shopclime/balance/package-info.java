@@ -10,8 +10,9 @@
  * effective penetration depth, from memory. Each class names its own.<br>
  * <b>Limits:</b> one air temperature a room; radiation linear about the day's means; faces of a
  * room see each other by area only; light through a partition's glass is lost; beam sun falls on
- * the floor wherever the window is; open doors move air by temperature difference alone, not by
- * wind; contents stand as plates of iron and wood; partly shaded sky light is not reckoned.<br>
+ * the floor wherever the window is; open doors move air by temperature or by wind along the wall,
+ * not by a cross draught; contents stand as plates of iron and wood; partly shaded sky light is not
+ * reckoned.<br>
  * <b>Checked by:</b> {@code ConductionSeriesPublishedTest}, {@code RadiantFactorsTest}, {@code
  * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
  * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}; and by the hand

@@ -195,6 +195,32 @@ class AirStreamsTest {
     assertThat(total(model)).isCloseTo(each * 2 / 60, withinPercentage(0.5));
   }
 
+  /**
+   * Warren's 0.025 A U through 9 x 7 ft, open 2 minutes an hour, in a wind of 40 m/s at the
+   * station: room of 9 ft, 1.0973 storeys, so that the wind coefficient is that of one storey times
+   * 1.0973 to the 0.4th; root of typical shelter's over none. In a breeze of 1 m/s temperature
+   * moves more.
+   */
+  @Test
+  void windMovesAirThroughAnOpenDoor() {
+    double width = 9 * TestShops.FOOT;
+    double height = 7 * TestShops.FOOT;
+    Room room = room(changes(0));
+    List<Face> faces = new ArrayList<>(room.faces());
+    faces.set(3, faces.get(3).withDoors(List.of(TestShops.door("Door", width, height, 120))));
+    Room open = room.withFaces(faces);
+    double shelter =
+        new double[] {0.000319, 0.000246, 0.000174, 0.000104, 0.000032}
+                [Shelter.TYPICAL.shelterClass() - 1]
+            / 0.000319
+            * Math.pow(1.0973, 0.4);
+    double byWind = 0.025 * width * height * 40 * Math.sqrt(shelter) * 2 / 60;
+    assertThat(line(model(open, 40), "Door open")).isCloseTo(byWind, withinPercentage(0.1));
+    assertThat(line(model(open, 1), "Door open"))
+        .isEqualTo(line(model(open, 0), "Door open"))
+        .isLessThan(byWind);
+  }
+
   /** Cracks round doors count only where the owner judged by looking; both ways grow with doors. */
   @Test
   void cracksCountWithTheGradeOnly() {
