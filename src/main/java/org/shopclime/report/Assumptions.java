@@ -38,6 +38,12 @@ final class Assumptions {
               + " yours; a worn or badly charged unit gives less.",
           "Air leaks by the published formula for small houses, with the leakage area told above;"
               + " a gusty day may double it.",
+          "A warm wall or ceiling warms the air only through the thin film of air on it; the rest it"
+              + " radiates to cooler faces. With little in the room the figures of walls and ceiling"
+              + " are therefore smaller than by pencil; with much in it the truth lies nearer to the"
+              + " pencil.",
+          "The floor slab soaks up heat from a hot shop and passes it to the ground, which cools the"
+              + " shop; how much depends on soil that nobody measured.",
           "Work gives off the heat you typed, on the hours you typed.",
           APPROVAL);
 
@@ -174,9 +180,9 @@ final class Assumptions {
         + Quantities.show(kind, span.likely(), units)
         + " taken; "
         + Quantities.show(kind, place.lowIsKind() ? span.low() : span.high(), units)
-        + " if it is kind, "
+        + " at best, "
         + Quantities.show(kind, place.lowIsKind() ? span.high() : span.low(), units)
-        + " if not.";
+        + " at worst.";
   }
 
   /** What a span measures, by the last word of its path. */
