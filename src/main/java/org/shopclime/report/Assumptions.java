@@ -42,8 +42,8 @@ final class Assumptions {
               + " radiates to cooler faces. With little in the room the figures of walls and ceiling"
               + " are therefore smaller than by pencil; with much in it the truth lies nearer to the"
               + " pencil.",
-          "The floor slab soaks up heat from a hot shop and passes it to the ground, which cools the"
-              + " shop; how much depends on soil that nobody measured.",
+          "A floor slab takes heat out of a shop that is hotter than the ground, and gives heat where"
+              + " the ground is hotter; how much depends on soil that nobody measured.",
           "Work gives off the heat you typed, on the hours you typed.",
           APPROVAL);
 
