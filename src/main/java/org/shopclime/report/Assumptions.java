@@ -1,7 +1,9 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.shopclime.climate.HotDay;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
@@ -70,9 +72,20 @@ final class Assumptions {
     return lines;
   }
 
-  /** What the owner does not know, and what is reckoned with instead. */
+  /**
+   * What the owner does not know, and what is reckoned with instead; the same at several places
+   * stands once, with all the places.
+   */
   List<String> unknowns() {
-    return Unknowns.of(shop).stream().map(this::unknown).toList();
+    Map<String, List<String>> places = new LinkedHashMap<>();
+    for (SpanPlace place : Unknowns.of(shop)) {
+      places
+          .computeIfAbsent(unknown(place), text -> new ArrayList<>())
+          .add(PathWords.of(shop, place.path()));
+    }
+    return places.entrySet().stream()
+        .map(entry -> String.join("; ", entry.getValue()) + ": " + entry.getKey())
+        .toList();
   }
 
   private String hotDay() {
@@ -169,7 +182,7 @@ final class Assumptions {
 
   private String unknown(SpanPlace place) {
     String last = place.path().substring(place.path().lastIndexOf('.') + 1);
-    String what = PathWords.of(shop, place.path()) + ": " + lower(place.label());
+    String what = lower(place.label());
     if (last.equals("leakage") || last.equals("grade")) {
       return what + " – taken as leaky; between good and very leaky in the band.";
     }
