@@ -31,6 +31,7 @@ final class AnswerView {
   private final JPanel cells = new JPanel(new MigLayout("insets 0"));
   private List<Figure> figures = List.of();
   private final List<JPanel> made = new ArrayList<>();
+  private String chipColour = "Shopclime.verdict.waiting";
   private int columns;
   private boolean isShort;
   private boolean staleSentence;
@@ -42,7 +43,7 @@ final class AnswerView {
     word.putClientProperty("FlatLaf.style", "font: bold 150%; foreground: $Shopclime.verdict.text");
     chip.setName("answer.colour");
     chip.add(word);
-    chip.setBackground(Look.colour("Shopclime.verdict.waiting"));
+    chip.setBackground(Look.colour(chipColour));
     sentence.setName("answer.sentence");
     sentence.setFocusable(true);
     sentence.getAccessibleContext().setAccessibleName("Answer");
@@ -86,6 +87,7 @@ final class AnswerView {
 
   void show(String verdict, String colour, String text, List<Figure> all) {
     word.setText(verdict);
+    chipColour = colour;
     chip.setBackground(Look.colour(colour));
     sentence.setText(text);
     List<Figure> chosen = new ArrayList<>();
@@ -201,6 +203,7 @@ final class AnswerView {
   /** After a change of theme. */
   void recolour() {
     panel.setBackground(Look.colour("Shopclime.paper"));
+    chip.setBackground(Look.colour(chipColour));
     layOut(true);
   }
 }

@@ -69,7 +69,7 @@ final class Answers {
     sentenceIsOld = true;
     figuresAreOld = true;
     grey();
-    top.say(why);
+    top.say(core.isPresent() ? why : "");
   }
 
   void use(UnitSystem system) {

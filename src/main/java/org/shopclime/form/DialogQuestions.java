@@ -78,17 +78,26 @@ final class DialogQuestions implements Questions {
       if (!file.getFileName().toString().contains(".")) {
         file = file.resolveSibling(file.getFileName() + EXTENSION);
       }
-      if (!Files.exists(file)
-          || JOptionPane.showConfirmDialog(
-                  over,
-                  file.getFileName() + " is there already. Replace it?",
-                  "Replace the file?",
-                  JOptionPane.YES_NO_OPTION)
-              == JOptionPane.YES_OPTION) {
+      if (!Files.exists(file) || mayReplace(file)) {
         return Optional.of(file);
       }
     }
     return Optional.empty();
+  }
+
+  /** The Enter key keeps the file that is there. */
+  private boolean mayReplace(Path file) {
+    Object[] choices = {"Replace it", "Keep it"};
+    return JOptionPane.showOptionDialog(
+            over,
+            file.getFileName() + " is there already. Replace it?",
+            "Replace the file?",
+            JOptionPane.YES_NO_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            choices,
+            choices[1])
+        == 0;
   }
 
   @Override
@@ -140,7 +149,8 @@ final class DialogQuestions implements Questions {
 
   @Override
   public void problems(String title, List<String> lines) {
-    JTextArea text = new JTextArea(String.join("\n", lines));
+    String mark = lines.size() > 1 ? "• " : "";
+    JTextArea text = new JTextArea(mark + String.join("\n" + mark, lines));
     text.setEditable(false);
     text.setLineWrap(true);
     text.setWrapStyleWord(true);

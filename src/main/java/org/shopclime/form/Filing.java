@@ -86,29 +86,23 @@ final class Filing {
           List<Path> copies = settings.leftCopies();
           return copies.isEmpty()
               ? Optional.<Left>empty()
-              : Optional.of(new Left(copies, ShopFile.read(copies.get(0), Stations.any())));
+              : Optional.of(new Left(copies.get(0), ShopFile.read(copies.get(0), Stations.any())));
         },
         left -> left.ifPresent(this::offer),
         failed -> {});
   }
 
-  private record Left(List<Path> copies, ShopReading first) {}
+  private record Left(Path copy, ShopReading first) {}
 
   private void offer(Left left) {
     if (left.first() instanceof ShopReading.Good good
         && questions.goOnWithCopy(good.shop().name())) {
       session.openUnsaved(session.now(), good.shop());
+      copyAside();
       changed.run();
     }
-    Background.run(
-        () -> {
-          for (Path copy : left.copies()) {
-            Files.deleteIfExists(copy);
-          }
-          return left;
-        },
-        done -> {},
-        failed -> {});
+    // copies of other windows are offered the next time
+    Background.run(() -> Files.deleteIfExists(left.copy()), done -> {}, failed -> {});
   }
 
   /** Goes on only once unsaved changes are saved or given up. */

@@ -3,6 +3,8 @@ package org.shopclime.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.Station;
 import org.shopclime.envelope.DoorLeaves;
@@ -18,23 +20,28 @@ import org.shopclime.shop.Glass;
 import org.shopclime.shop.Place;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 
 /** The names that a text field of the form offers, where what it takes is a name. */
 final class KnownNames {
 
   private final List<String> stations;
+  private final Map<String, String> byNumber;
 
-  private KnownNames(List<String> stations) {
-    this.stations = List.copyOf(stations);
+  private KnownNames(Map<String, String> byNumber) {
+    this.stations = byNumber.values().stream().sorted().toList();
+    this.byNumber = Map.copyOf(byNumber);
   }
 
   static KnownNames withoutStations() {
-    return new KnownNames(List.of());
+    return new KnownNames(Map.of());
   }
 
   static KnownNames of(Climates climates) {
     return new KnownNames(
-        climates.all().stream().map(climate -> name(climate.station())).sorted().toList());
+        climates.all().stream()
+            .map(climate -> climate.station())
+            .collect(Collectors.toMap(Station::id, KnownNames::name, (one, other) -> one)));
   }
 
   /** Name and state, which the tables find again. */
@@ -44,6 +51,17 @@ final class KnownNames {
 
   List<String> stations() {
     return stations;
+  }
+
+  /** The name of a station that is given by its number; any other text as it is. */
+  String spelled(String station) {
+    return byNumber.getOrDefault(station.strip(), station);
+  }
+
+  /** A shop whose station is called by its name, to be shown. */
+  Shop spelled(Shop shop) {
+    Record place = ShopParts.with(shop.place(), "station", spelled(shop.place().station()));
+    return (Shop) ShopParts.with(shop, "place", place);
   }
 
   static boolean areOffered(Class<?> record, String component) {

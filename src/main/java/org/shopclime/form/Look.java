@@ -9,6 +9,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Insets;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
@@ -83,7 +84,7 @@ final class Look {
     area.setEditable(false);
     area.setFocusable(false);
     area.setOpaque(false);
-    area.setBorder(null);
+    area.setBorder(BorderFactory.createEmptyBorder()); // none would be replaced with the theme
     // a caret of its own, so that a new text scrolls nothing
     DefaultCaret caret = new DefaultCaret();
     caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);

@@ -24,11 +24,10 @@ final class PartDetail {
 
   static String of(Record record, UnitSystem units) {
     if (record instanceof Place place) {
-      return place.station();
+      return cut(place.station(), LONGEST - 4); // its name in the tree is longer
     }
     if (record instanceof Work work) {
-      String hours = ScheduleText.write(work.hours());
-      return hours.length() <= LONGEST ? hours : hours.substring(0, LONGEST).strip() + "…";
+      return cut(ScheduleText.write(work.hours()), LONGEST);
     }
     if (record instanceof CoolingUnit unit) {
       return Quantities.show(Kind.POWER, unit.capacity(), units);
@@ -69,6 +68,15 @@ final class PartDetail {
       return FormText.figure(Kind.POWER, other.power(), units);
     }
     return "";
+  }
+
+  /** As many whole words as there is room for; of one long word what fits. */
+  private static String cut(String text, int longest) {
+    if (text.length() <= longest) {
+      return text;
+    }
+    int end = text.lastIndexOf(' ', longest);
+    return text.substring(0, end > 0 ? end : longest).replaceAll("[,;\\s]+$", "") + "…";
   }
 
   private static String size(double width, double height, UnitSystem units) {

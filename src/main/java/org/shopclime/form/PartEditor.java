@@ -1,5 +1,7 @@
 package org.shopclime.form;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
@@ -67,9 +69,32 @@ final class PartEditor {
       editor.ifPresent(
           made -> {
             made.makeNarrow(false);
+            forgetSizes(panel);
             made.makeNarrow(panel.getLayout().minimumLayoutSize(panel).width > width);
+            forgetSizes(panel);
+            panel.revalidate();
+            // the height of wrapped text is known only once it has its width
+            SwingUtilities.invokeLater(
+                () -> {
+                  forgetSizes(panel);
+                  panel.revalidate();
+                });
           });
     }
+  }
+
+  /**
+   * Lets every layout measure anew. A panel tells those around it of a change only while they are
+   * valid; one that was asked for its least width since is not, and would keep what it measured
+   * before fields came into it.
+   */
+  private static void forgetSizes(Container container) {
+    for (Component part : container.getComponents()) {
+      if (part instanceof Container inner) {
+        forgetSizes(inner);
+      }
+    }
+    container.invalidate();
   }
 
   /** Scrolls to a field that the keyboard led to. */
@@ -128,7 +153,6 @@ final class PartEditor {
     panel.add(made.component());
     panel.revalidate();
     panel.repaint();
-    fit();
     SwingUtilities.invokeLater(() -> scroll.getViewport().setViewPosition(new Point(0, 0)));
   }
 

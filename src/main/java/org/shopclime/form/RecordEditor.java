@@ -13,6 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.JSeparator;
 import net.miginfocom.swing.MigLayout;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Place;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Schedule;
 import org.shopclime.shop.Shop;
@@ -133,21 +134,31 @@ final class RecordEditor implements FieldEditor {
       rows.add(new Row(label, head, head));
       rows.add(new Row(new JSeparator(), "growx, gaptop 8", "growx, gaptop 8"));
       rows.add(new Row(editor.component(), "span 2, growx", "span 2, growx"));
+    } else if (isLong(entry)) {
+      rows.add(new Row(label, "span 2", "span 2"));
+      rows.add(new Row(editor.component(), "span 2, growx, wmin 60", "span 2, growx, wmin 60"));
     } else {
       rows.add(new Row(label, "aligny top, gaptop 4", "span 2"));
       String room = editor instanceof SpanBox ? "growx" : "growx, wmin 60";
       rows.add(new Row(editor.component(), room, "span 2, " + room));
     }
     bench.mnemonics().give(label);
-    editor
-        .note()
-        .ifPresent(
-            note -> rows.add(new Row(note, "skip 1, growx, wmin 40", "span 2, growx, wmin 40")));
+    String below = isLong(entry) ? "span 2, growx, wmin 40" : "skip 1, growx, wmin 40";
+    editor.note().ifPresent(note -> rows.add(new Row(note, below, "span 2, growx, wmin 40")));
     if (hidden) {
       byHandPaths.add(at);
       byHand.add(label);
       byHand.add(editor.component());
     }
+  }
+
+  /** Whether what is typed is a line of words that needs the whole width. */
+  private boolean isLong(ShopParts.Entry entry) {
+    return entry.type() == Schedule.class || isStation(entry) || entry.name().equals("note");
+  }
+
+  private boolean isStation(ShopParts.Entry entry) {
+    return type == Place.class && entry.name().equals("station");
   }
 
   private FieldEditor editor(ShopParts.Entry entry, ShopPath at) {
@@ -178,7 +189,11 @@ final class RecordEditor implements FieldEditor {
         KnownNames.areOffered(type, entry.name())
             ? Optional.of((shop, place) -> bench.names().get().of(type, shop, place))
             : Optional.empty();
-    return new TextBox(bench, at, Wording.of(entry), help, offers, refusal(entry, at));
+    Wording wording = Wording.of(entry);
+    if (isStation(entry)) {
+      wording = wording.shown(text -> bench.names().get().spelled(text));
+    }
+    return new TextBox(bench, at, wording, help, offers, refusal(entry, at));
   }
 
   /** A room may not be given the name of another, since walls refer to rooms by name. */

@@ -188,7 +188,7 @@ public final class ShopWindow {
   /** Names of stations are known now. */
   void offer(KnownNames known) {
     names = known;
-    editor.show(selected, session.now(), units);
+    show();
   }
 
   void select(ShopPath path) {
@@ -226,7 +226,7 @@ public final class ShopWindow {
   /** Shows the shop as it stands. */
   private void show() {
     Shop shop = session.now();
-    parts.show(shop, units, selected);
+    parts.show(names.spelled(shop), units, selected);
     editor.show(selected, shop, units);
     editor.complain(problems);
     frame.setTitle(FormText.title(session));

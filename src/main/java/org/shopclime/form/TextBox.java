@@ -100,7 +100,9 @@ final class TextBox implements FieldEditor {
     units = system;
     Object value = path.value(now).orElseThrow();
     combo.ifPresent(box -> offer(box, offers.orElseThrow().apply(now, path)));
-    if (sameUnits && value.equals(shown)) {
+    boolean untouched = typing.text().equals(stood);
+    boolean sameWords = !untouched || wording.write(value, units).equals(stood);
+    if (sameUnits && value.equals(shown) && sameWords) {
       return;
     }
     if (!readable && value.equals(shown)) {

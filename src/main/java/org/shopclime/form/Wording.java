@@ -1,6 +1,7 @@
 package org.shopclime.form;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.shopclime.quantity.Reading;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Say;
@@ -38,6 +39,26 @@ interface Wording {
    * @param units system in which a complaint names bounds
    */
   Read read(String text, String stood, UnitSystem units);
+
+  /**
+   * The same, but what is written is put in other words.
+   *
+   * @param words other words for a text, which mean the same when read
+   */
+  default Wording shown(UnaryOperator<String> words) {
+    Wording same = this;
+    return new Wording() {
+      @Override
+      public String write(Object value, UnitSystem units) {
+        return words.apply(same.write(value, units));
+      }
+
+      @Override
+      public Read read(String text, String stood, UnitSystem units) {
+        return same.read(text, stood, units);
+      }
+    };
+  }
 
   /** The wording for a component that is typed as text. */
   static Wording of(ShopParts.Entry entry) {

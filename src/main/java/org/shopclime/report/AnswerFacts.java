@@ -2,6 +2,7 @@ package org.shopclime.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
@@ -155,7 +156,8 @@ final class AnswerFacts {
                         + " and "
                         + temperature(answer.band().high())
                         + "; what would narrow it most: "
-                        + Shown.line(what)
+                        + Shown.line(
+                            what.substring(0, 1).toLowerCase(Locale.ROOT) + what.substring(1))
                         + "."));
   }
 

@@ -1,7 +1,9 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.shopclime.climate.HotDay;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
@@ -38,6 +40,12 @@ final class Assumptions {
               + " yours; a worn or badly charged unit gives less.",
           "Air leaks by the published formula for small houses, with the leakage area told above;"
               + " a gusty day may double it.",
+          "A warm wall or ceiling warms the air only through the thin film of air on it; the rest it"
+              + " radiates to cooler faces. With little in the room the figures of walls and ceiling"
+              + " are therefore smaller than by pencil; with much in it the truth lies nearer to the"
+              + " pencil.",
+          "A floor slab takes heat out of a shop that is hotter than the ground, and gives heat where"
+              + " the ground is hotter; how much depends on soil that nobody measured.",
           "Work gives off the heat you typed, on the hours you typed.",
           APPROVAL);
 
@@ -64,9 +72,20 @@ final class Assumptions {
     return lines;
   }
 
-  /** What the owner does not know, and what is reckoned with instead. */
+  /**
+   * What the owner does not know, and what is reckoned with instead; the same at several places
+   * stands once, with all the places.
+   */
   List<String> unknowns() {
-    return Unknowns.of(shop).stream().map(this::unknown).toList();
+    Map<String, List<String>> places = new LinkedHashMap<>();
+    for (SpanPlace place : Unknowns.of(shop)) {
+      places
+          .computeIfAbsent(unknown(place), text -> new ArrayList<>())
+          .add(PathWords.of(shop, place.path()));
+    }
+    return places.entrySet().stream()
+        .map(entry -> String.join("; ", entry.getValue()) + ": " + entry.getKey())
+        .toList();
   }
 
   private String hotDay() {
@@ -162,7 +181,7 @@ final class Assumptions {
   }
 
   private String unknown(SpanPlace place) {
-    String what = PathWords.of(shop, place.path()) + ": " + lower(place.label());
+    String what = lower(place.label());
     if (place.kind() == Kind.COUNT) {
       return what + " – taken as leaky; between good and very leaky in the band.";
     }
@@ -173,9 +192,9 @@ final class Assumptions {
         + Quantities.show(kind, span.likely(), units)
         + " taken; "
         + Quantities.show(kind, place.lowIsKind() ? span.low() : span.high(), units)
-        + " if it is kind, "
+        + " at best, "
         + Quantities.show(kind, place.lowIsKind() ? span.high() : span.low(), units)
-        + " if not.";
+        + " at worst.";
   }
 
   private String show(Kind kind, Span span) {

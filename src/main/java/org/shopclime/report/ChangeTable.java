@@ -20,6 +20,13 @@ final class ChangeTable {
         .toList();
   }
 
+  /** What "1 in foam in the doors" is measured against; empty where no change is of that kind. */
+  static String note(SizeAnswer answer) {
+    return answer.changes().stream().anyMatch(change -> change.name().contains("foam"))
+        ? "A foam line is that foam in place of what the doors have now. "
+        : "";
+  }
+
   /** Name, change of the load, warmest working hour, size that would hold. */
   static List<String> row(SizeAnswer answer, Change change, UnitSystem units) {
     PeakLines peak = PeakLines.of(answer.core().load());

@@ -25,6 +25,17 @@ final class LoadTable {
         face ? Shown.heat(line.pencil(), units) : "");
   }
 
+  /** What the columns mean. */
+  static String note(UnitSystem units) {
+    return "U-factor: heat through one unit of area for each degree, "
+        + Quantities.unit(Kind.U_FACTOR, units).strip()
+        + ". Drive: temperature behind the part less the wished one, sun left out. By pencil:"
+        + " U-factor times area times drive. Sun adds to it; heat stored in walls and slab comes"
+        + " later; and what a warm wall or ceiling radiates to cooler faces leaves the room there,"
+        + " so that its line may be smaller than by pencil. A minus: it takes heat out of the room,"
+        + " as a slab does while the ground is cooler. Rounded parts may miss the sum by one.";
+  }
+
   /** The U-factor's long unit stands in the heading or the notes. */
   private static String number(String shown) {
     return shown.substring(0, Math.max(shown.indexOf(' '), 0));

@@ -42,10 +42,10 @@ public final class SizeFigures {
         without.operativePeak());
     rows.temperature(
         "band.indoorPeakLowF",
-        "Warmest working hour if what you do not know is kind",
+        "Warmest working hour if what you do not know turns out well",
         answer.band().low());
     rows.temperature(
-        "band.indoorPeakHighF", "Warmest working hour if it is unkind", answer.band().high());
+        "band.indoorPeakHighF", "Warmest working hour if it turns out badly", answer.band().high());
     answer
         .band()
         .decidedBy()

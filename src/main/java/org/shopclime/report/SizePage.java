@@ -13,8 +13,6 @@ import org.shopclime.plan.Change;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Verdict;
-import org.shopclime.quantity.Kind;
-import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Warning;
 
@@ -163,16 +161,7 @@ final class SizePage {
                 "By pencil" + unit),
             rows)
         .raw("</div>")
-        .element(
-            "p",
-            "note",
-            "U-factor: heat through one unit of area for each degree, "
-                + Quantities.unit(Kind.U_FACTOR, units).strip()
-                + ". Drive: temperature behind the part less the wished one, sun left out. By"
-                + " pencil: U-factor times area times drive; where it differs from the heat, sun,"
-                + " heat stored in walls and slab, and warmth that one face radiates to another and"
-                + " that leaves there again make the difference. Rounded parts may miss the sum by"
-                + " one.");
+        .element("p", "note", LoadTable.note(units));
   }
 
   private void changes() {
@@ -196,7 +185,9 @@ final class SizePage {
             "note",
             "Each line is the whole shop run again with that one thing changed: heat and moisture to"
                 + " take out at the worst hour, more (+) or less (−) than now. Changes do not simply"
-                + " add up. Now: "
+                + " add up. "
+                + ChangeTable.note(answer)
+                + "Now: "
                 + Shown.heat(peak.total(), units)
                 + " "
                 + Shown.heatUnit(units)

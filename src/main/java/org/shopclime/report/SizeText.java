@@ -56,7 +56,7 @@ public final class SizeText {
         .append(Shown.heatUnit(units))
         .append(")\n");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "heat", "moisture", "share", "area", "U-factor", "drive", "U·A·drive"));
+    rows.add(List.of("", "heat", "moisture", "share", "area", "U-factor", "drive", "by pencil"));
     for (PeakLines.PeakLine line : peak.sorted()) {
       rows.add(LoadTable.row(line, peak.severalRooms(), units));
     }
@@ -71,6 +71,8 @@ public final class SizeText {
             "",
             ""));
     columns(text, rows);
+    text.append('\n');
+    wrapped(text, "  ", LoadTable.note(units));
   }
 
   private static void changes(StringBuilder text, SizeAnswer answer, UnitSystem units) {
@@ -79,13 +81,15 @@ public final class SizeText {
     }
     text.append("\nWhat one change would do (")
         .append(Shown.heatUnit(units))
-        .append(" at the worst hour; warmest working hour inside)\n");
+        .append(" more or less at the worst hour; warmest working hour inside)\n");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "heat and moisture", "inside", "would hold"));
     for (Change change : ChangeTable.sorted(answer)) {
       rows.add(ChangeTable.row(answer, change, units));
     }
     columns(text, rows);
+    text.append('\n');
+    wrapped(text, "  ", ChangeTable.note(answer) + "Changes do not simply add up.");
   }
 
   /** First column to the left, the others to the right, each as wide as it must be. */

@@ -157,7 +157,9 @@ final class Telling {
     boolean mayFail =
         band.map(known -> known.high() > day.setPoint() + LivedDay.TOLERANCE).orElse(false);
     return mayFail
-        ? ", but up to " + temperature(band.get().high()) + " if what you do not know is unkind"
+        ? ", but up to "
+            + temperature(band.get().high())
+            + " if what you do not know turns out badly"
         : inBand();
   }
 

@@ -173,6 +173,9 @@ class LayoutWindowTest {
                 + " in "
                 + name(panel.getParent()));
       }
+      if (parts[i].isVisible() && inside.y + inside.height > panel.getHeight() + 1) {
+        faults.add(where + ": " + name(parts[i]) + " goes below the edge of " + name(panel));
+      }
     }
     return faults;
   }

@@ -105,5 +105,9 @@ class OutlineTest {
     List<String> stations = KnownNames.of(climates).stations();
     assertThat(stations).doesNotHaveDuplicates().hasSameSizeAs(climates.all());
     assertThat(stations).allMatch(name -> answering.stations().known().test(name));
+    KnownNames names = KnownNames.of(climates);
+    assertThat(names.spelled("722230")).isEqualTo("Mobile Regional AP, AL");
+    assertThat(names.spelled("Mobile")).isEqualTo("Mobile");
+    assertThat(names.spelled(shop).rooms()).isEqualTo(shop.rooms());
   }
 }

@@ -49,7 +49,7 @@ class AnswerTextTest {
     assertThat(sentence(withUnit(day, Verdict.HOLDS, NONE, some(12000), band(78, 82))))
         .isEqualTo(
             "Holds 78 °F all working day on a 100 °F day, but up to 82 °F if what you do not know"
-                + " is unkind; keeps up even in the greatest heat tried.");
+                + " turns out badly; keeps up even in the greatest heat tried.");
   }
 
   @Test
@@ -180,7 +180,7 @@ class AnswerTextTest {
                 + " 3,400 BTU/h is moisture. The largest parts: Leakage 52 %, West wall 42 % and"
                 + " People 9 %.",
             "With what you do not know the warmest hour lies between 81 °F and 84 °F; what would"
-                + " narrow it most: Part of the time running (Compressor).",
+                + " narrow it most: part of the time running (Compressor).",
             "All this is for the first working day after days off, the worse one: the shop starts"
                 + " warm.",
             "With the unit off: 100 °F by 5 pm.",
