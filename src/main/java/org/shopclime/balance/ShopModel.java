@@ -190,7 +190,8 @@ public final class ShopModel {
     double heat = 0;
     for (int hour = 1; hour <= Profile.HOURS; hour++) {
       double streamed =
-          streams.total(room, bounded, DayKind.WORKING, (hour - 1) * 12, 12)
+          streams.total(
+                  room, bounded, DayKind.WORKING, (hour - 1) * DaySlots.PER_HOUR, DaySlots.PER_HOUR)
               * MoistAir.humidHeat(day.humidityRatio().at(hour));
       flow += streamed / Profile.HOURS;
       heat += streamed * day.dryBulb().at(hour) / Profile.HOURS;
