@@ -31,7 +31,8 @@ final class FacePaths {
       Component line = lines.add(kind, face.name(), site.room(), -1, net, path.uFactor());
       Piece.OuterSide below =
           path.outerConductance() > 0
-              ? new Piece.Ground(path.outerConductance(), path.depth(), path.soilConductivity())
+              ? new Piece.Ground(
+                  path.outerConductance(), path.depth(), path.soilConductivity(), path.edgeLoss())
               : new Piece.Nothing();
       return List.of(
           new Piece(line, site.room(), path.nodes(), net, site.inside(), below, Optional.empty()));
@@ -73,7 +74,7 @@ final class FacePaths {
       return new Piece.Nothing();
     }
     if (site.isGround()) {
-      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2);
+      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2, 0);
     }
     if (site.behind() >= 0) {
       return new Piece.OtherRoom(site.behind(), site.farSide(face.emittanceOutside()));

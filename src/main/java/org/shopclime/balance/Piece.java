@@ -68,8 +68,10 @@ record Piece(
    * @param conductance from the outermost node to the ground temperature, W/(m²·K)
    * @param depth depth at which that temperature is taken, m
    * @param soilConductivity conductivity of the soil, W/(m·K)
+   * @param edgeLoss winter loss of a slab at its edge, W/K; 0 where it has none
    */
-  record Ground(double conductance, double depth, double soilConductivity) implements OuterSide {}
+  record Ground(double conductance, double depth, double soilConductivity, double edgeLoss)
+      implements OuterSide {}
 
   /**
    * Another room.

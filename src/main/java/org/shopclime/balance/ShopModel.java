@@ -288,6 +288,21 @@ public final class ShopModel {
   }
 
   /**
+   * What a slab loses in winter at its edge along outdoors, by the trade's F-factor ({@link
+   * org.shopclime.envelope.FFactor}).
+   *
+   * @param chain number of the chain; its boundary has the same number
+   * @return W for each kelvin between room and outdoor air; 0 for any chain but a slab with an edge
+   *     along outdoors under a cooled room
+   */
+  public double edgeLossPerKelvin(int chain) {
+    Piece piece = skeleton.pieces().get(chain);
+    return piece.outside() instanceof Piece.Ground ground && isCooled(piece.room())
+        ? ground.edgeLoss()
+        : 0;
+  }
+
+  /**
    * All components.
    *
    * @return in order of their index

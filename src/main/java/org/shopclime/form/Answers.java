@@ -92,7 +92,7 @@ final class Answers {
       JFreeChart day = DayChart.of(answer, shop, units, Look.charts());
       pictures.show(load, day, TableText.heat(answer, units));
       top.show(
-          FormText.verdict(answer),
+          AnswerText.quickHeading(answer),
           FormText.verdictColour(answer),
           AnswerText.quickSentence(answer, shop, units),
           figures());
@@ -106,7 +106,7 @@ final class Answers {
       pictures.show(TableText.changes(answer, units), figures(), AnswerText.facts(answer, units));
       if (!figuresAreOld) {
         top.show(
-            FormText.verdict(answer),
+            AnswerText.heading(answer),
             FormText.verdictColour(answer),
             AnswerText.sentence(answer, units),
             figures());

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.UnitAnswer;
+import org.shopclime.plan.Verdict;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Problem;
 import org.shopclime.quantity.Quantities;
@@ -161,48 +163,19 @@ final class FormText {
     };
   }
 
-  /** The answer in a word or two. */
-  static String verdict(SizeAnswer answer) {
-    if (answer.core().without().judged().isEmpty()) {
-      return "No working hours";
-    }
-    return answer
-        .unit()
-        .map(
-            unit ->
-                switch (unit.verdict()) {
-                  case HOLDS -> "Enough";
-                  case JUST_HOLDS -> "Just enough";
-                  case DRIFTS -> "Not quite enough";
-                  case NEVER_CATCHES_UP -> "Not enough";
-                })
-        .orElse("No cooling unit");
-  }
-
-  /** Name of the colour of that word in the properties of a theme. */
+  /** Name of the colour of the answer in the properties of a theme. */
   static String verdictColour(SizeAnswer answer) {
-    return "Shopclime.verdict."
-        + answer
-            .unit()
-            .map(unit -> unit.verdict().name().toLowerCase(Locale.ROOT))
-            .orElse("no_unit");
+    return colour(answer.unit().map(UnitAnswer::verdict));
   }
 
   /** The same from the quick answer, which knows less. */
-  static String verdict(CoreAnswer core) {
-    return core.unit()
-        .map(
-            day ->
-                day.holds() ? "Enough" : day.neverCatchesUp() ? "Not enough" : "Not quite enough")
-        .orElse("No cooling unit");
+  static String verdictColour(CoreAnswer core) {
+    return colour(core.unit().map(Verdict::quick));
   }
 
-  static String verdictColour(CoreAnswer core) {
+  private static String colour(Optional<Verdict> verdict) {
     return "Shopclime.verdict."
-        + core.unit()
-            .map(
-                day -> day.holds() ? "holds" : day.neverCatchesUp() ? "never_catches_up" : "drifts")
-            .orElse("no_unit");
+        + verdict.map(found -> found.name().toLowerCase(Locale.ROOT)).orElse("no_unit");
   }
 
   static String title(ShopSession session) {

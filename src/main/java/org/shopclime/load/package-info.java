@@ -6,7 +6,8 @@
  * <b>May touch:</b> balance, heat, air.<br>
  * <b>Units:</b> W, °C, hours ending 1 to 24.<br>
  * <b>Source:</b> heat balance of the room air, lines by superposition in a network of constant
- * coefficients; air streams by enthalpy, ASHRAE Handbook - Fundamentals (2017), ch. 1 and 18.<br>
+ * coefficients; air streams by enthalpy, ASHRAE Handbook - Fundamentals (2017), ch. 1 and 18; slabs
+ * in winter by the F-factors of ASHRAE 90.1.<br>
  * <b>Limits:</b> air is held at its set point, so an empty room with warm faces takes in 5 to 10 %
  * less than printed films say for insulated faces, far less for bare sheet; air flows of floating
  * rooms and radiation are frozen as the full run finds them; a line from another cooled room is

@@ -32,9 +32,6 @@ public final class Sizing {
   /** Efficiency of the units tried where the shop has none: CEER 10.9 BTU/Wh. */
   private static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
 
-  private static final double TWO_DEGREES = 2 / 1.8;
-  private static final int FLAT_OUT = 3;
-
   private final Shop shop;
   private final Climates climates;
   private final HotDay day;
@@ -132,20 +129,7 @@ public final class Sizing {
         lived,
         keepsUpTo,
         reason,
-        verdict(lived, keepsUpTo));
-  }
-
-  private Verdict verdict(LivedDay lived, OptionalDouble keepsUpTo) {
-    if (lived.neverCatchesUp()) {
-      return Verdict.NEVER_CATCHES_UP;
-    }
-    if (!lived.holds()) {
-      return Verdict.DRIFTS;
-    }
-    boolean tight =
-        lived.flatOutHours() >= FLAT_OUT
-            || (keepsUpTo.isPresent() && keepsUpTo.getAsDouble() < day.peak() + TWO_DEGREES);
-    return tight ? Verdict.JUST_HOLDS : Verdict.HOLDS;
+        Verdict.of(lived, keepsUpTo, day.peak()));
   }
 
   private List<Change> changes(Steps steps) {

@@ -22,7 +22,8 @@ public final class AnswerText {
    */
   public static final double BEARABLE = Units.celsius(90);
 
-  private static final int FLAT_OUT = 3;
+  private static final String NO_HOURS = "No working hours";
+  private static final String NO_UNIT = "No cooling unit";
 
   private AnswerText() {}
 
@@ -58,7 +59,7 @@ public final class AnswerText {
    */
   public static String quickSentence(CoreAnswer core, Shop shop, UnitSystem units) {
     Telling telling =
-        new Telling(core, shop, units, Optional.empty(), core.unit().map(day -> quick(day)));
+        new Telling(core, shop, units, Optional.empty(), core.unit().map(Verdict::quick));
     return telling.nothingAsked() ? telling.nothing() : telling.opening() + ".";
   }
 
@@ -80,33 +81,38 @@ public final class AnswerText {
    * @return such as "Just enough"
    */
   public static String heading(SizeAnswer answer) {
-    if (answer.core().without().judged().isEmpty()) {
-      return "No working hours";
-    }
-    return verdict(answer)
-        .map(
-            verdict ->
-                switch (verdict) {
-                  case HOLDS -> "Enough";
-                  case JUST_HOLDS -> "Just enough";
-                  case DRIFTS -> "Not quite enough";
-                  case NEVER_CATCHES_UP -> "Not enough";
-                })
-        .orElse("No cooling unit");
+    return nothingAsked(answer.core())
+        ? NO_HOURS
+        : verdict(answer).map(AnswerText::words).orElse(NO_UNIT);
+  }
+
+  /**
+   * The verdict that is known at once, in two or three words.
+   *
+   * @param core heart of the answer
+   * @return such as "Just enough"
+   */
+  public static String quickHeading(CoreAnswer core) {
+    return nothingAsked(core)
+        ? NO_HOURS
+        : core.unit().map(Verdict::quick).map(AnswerText::words).orElse(NO_UNIT);
+  }
+
+  private static boolean nothingAsked(CoreAnswer core) {
+    return core.unit().orElse(core.without()).judged().isEmpty();
+  }
+
+  private static String words(Verdict verdict) {
+    return switch (verdict) {
+      case HOLDS -> "Enough";
+      case JUST_HOLDS -> "Just enough";
+      case DRIFTS -> "Not quite enough";
+      case NEVER_CATCHES_UP -> "Not enough";
+    };
   }
 
   private static Optional<Verdict> verdict(SizeAnswer answer) {
     return answer.unit().map(UnitAnswer::verdict);
-  }
-
-  private static Verdict quick(LivedDay day) {
-    if (day.neverCatchesUp()) {
-      return Verdict.NEVER_CATCHES_UP;
-    }
-    if (!day.holds()) {
-      return Verdict.DRIFTS;
-    }
-    return day.flatOutHours() >= FLAT_OUT ? Verdict.JUST_HOLDS : Verdict.HOLDS;
   }
 
   private static String wouldHold(OptionalDouble recommended, Telling telling) {

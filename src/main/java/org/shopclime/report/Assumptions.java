@@ -162,12 +162,11 @@ final class Assumptions {
   }
 
   private String unknown(SpanPlace place) {
-    String last = place.path().substring(place.path().lastIndexOf('.') + 1);
     String what = PathWords.of(shop, place.path()) + ": " + lower(place.label());
-    if (last.equals("leakage") || last.equals("grade")) {
+    if (place.kind() == Kind.COUNT) {
       return what + " – taken as leaky; between good and very leaky in the band.";
     }
-    Kind kind = kind(last);
+    Kind kind = place.kind();
     Span span = place.span();
     return what
         + " – "
@@ -177,17 +176,6 @@ final class Assumptions {
         + " if it is kind, "
         + Quantities.show(kind, place.lowIsKind() ? span.high() : span.low(), units)
         + " if not.";
-  }
-
-  /** What a span measures, by the last word of its path. */
-  private static Kind kind(String field) {
-    return switch (field) {
-      case "iron", "wood" -> Kind.MASS;
-      case "insulation" -> Kind.R_VALUE;
-      case "airChanges", "airChanges50" -> Kind.AIR_CHANGES;
-      case "area" -> Kind.LEAKAGE_AREA;
-      default -> Kind.FRACTION;
-    };
   }
 
   private String show(Kind kind, Span span) {

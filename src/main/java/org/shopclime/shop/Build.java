@@ -46,7 +46,7 @@ public sealed interface Build permits Build.Layers, Build.Framed, Build.Slab {
       @Say(label = "Insulation between", kind = Kind.R_VALUE, max = 15, otherwise = "R-0")
           double cavity,
       @Say(
-              label = "Gaps in it",
+              label = "Gaps in its insulation",
               help = "Part of the area where the batt is missing or badly fitted.",
               kind = Kind.FRACTION,
               max = 0.5,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.shopclime.quantity.Kind;
 
 /** What an owner does not know about a shop, listed and decided. */
 public final class Unknowns {
@@ -70,12 +71,14 @@ public final class Unknowns {
         (path, value, say) -> {
           if (value instanceof Span span && !span.isKnown()) {
             SpanPlace place =
-                new SpanPlace(path, say.label(), owner(shop, path), span, say.lowIsKind());
+                new SpanPlace(
+                    path, say.label(), owner(shop, path), say.kind(), span, say.lowIsKind());
             return choices.apply(place).map(choice -> end(place, choice)).orElse(span);
           }
           if (value == Leakage.Grade.UNKNOWN) {
             Span grades = new Span(1, 3, 4);
-            SpanPlace place = new SpanPlace(path, say.label(), owner(shop, path), grades, true);
+            SpanPlace place =
+                new SpanPlace(path, say.label(), owner(shop, path), Kind.COUNT, grades, true);
             return choices.apply(place).map(Unknowns::grade).orElse(Leakage.Grade.UNKNOWN);
           }
           return value;

@@ -160,7 +160,7 @@ class SkeletonMakerTest {
             .withWindows(List.of(TestShops.window("Light well", 1, 1, 3, 0.5)));
     Skeleton skeleton = of(Season.COOLING, cellar);
     assertThat(piece(skeleton, "Cellar wall").outside())
-        .isEqualTo(new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2));
+        .isEqualTo(new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2, 0));
     assertThat(piece(skeleton, "Light well").outside()).isInstanceOf(Piece.Outdoors.class);
     assertThat(piece(skeleton, "Light well").component().uFactor()).isEqualTo(3);
   }

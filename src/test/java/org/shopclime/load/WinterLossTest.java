@@ -3,6 +3,7 @@ package org.shopclime.load;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.shopclime.balance.TestShops.BTUH;
 import static org.shopclime.balance.TestShops.FOOT;
 import static org.shopclime.balance.TestShops.R;
 import static org.shopclime.balance.TestShops.WISHED;
@@ -17,10 +18,13 @@ import static org.shopclime.balance.TestShops.outside;
 import static org.shopclime.balance.TestShops.room;
 import static org.shopclime.balance.TestShops.shop;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.balance.TestShops;
+import org.shopclime.shop.Build;
+import org.shopclime.shop.Face;
 import org.shopclime.shop.FanWay;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Part;
@@ -110,6 +114,69 @@ class WinterLossTest {
                 outside(face("Roof", Part.ROOF, "outdoors", 0, 0, 5, 4, insulation(2)), 0.6, 0))
             .withLeakage(leakage);
     return loss(TestShops.withContents(held, 0, 0, 300), attic);
+  }
+
+  /**
+   * A bare slab of 96 ft of edge: 0.73 BTU/(h·ft·°F) x 96 ft x 45 °F = 3,154 BTU/h; with R-10 down
+   * 2 ft 0.54 (ASHRAE 90.1, Table A6.3). Only the floor: nothing else loses. The ground below, here
+   * at 90 °F, does not matter.
+   */
+  @Test
+  void slabByItsEdge() {
+    double bare = 0.73 * 96 * 45 * BTUH;
+    assertThat(loss(onSlab(RoomUse.COOLED, 0, 0))).isCloseTo(bare, withinPercentage(0.1));
+    double insulated = 0.54 * 96 * 45 * BTUH;
+    assertThat(loss(onSlab(RoomUse.COOLED, 10 * R, 2 * FOOT)))
+        .isCloseTo(insulated, withinPercentage(0.1));
+  }
+
+  /** Walls and slab add; what the ground takes in the network shows only as colder faces. */
+  @Test
+  void shellAndSlabAdd() {
+    Room shell = plain();
+    List<Face> faces = new ArrayList<>(shell.faces());
+    faces.addAll(onSlab(RoomUse.COOLED, 0, 0).faces());
+    double hand = loss(shell) + 0.73 * 96 * 45 * BTUH;
+    assertThat(loss(shell.withFaces(faces))).isCloseTo(hand, withinPercentage(1));
+  }
+
+  /**
+   * The slab of a room that floats stays in the network: nothing else touches the garage, so heat
+   * of the ground at 90 °F comes through slab (0.943 W/(m²·K), ISO 13370, by hand in {@code
+   * SlabPathTest}) and partition in a row.
+   */
+  @Test
+  void slabOfAFloatingRoomStaysInTheNetwork() {
+    Room held =
+        room(
+            "Shop",
+            RoomUse.COOLED,
+            20,
+            2.5,
+            WISHED,
+            face("Partition", Part.WALL, "Garage", 0, 90, 8, 2.5, insulation(10)));
+    Room garage = onSlab(RoomUse.FLOATING, 0, 0);
+    double row = (0.68 + 10 + 0.68) * R / 20 + 1 / (0.943 * 53.51);
+    double hand = (65 - 90) / 1.8 / row;
+    assertThat(loss(TestShops.withContents(held, 0, 0, 300), garage))
+        .isCloseTo(hand, withinPercentage(2));
+  }
+
+  private static Room onSlab(RoomUse use, double insulation, double depth) {
+    double side = 24 * FOOT;
+    Build.Slab bare = (Build.Slab) TestShops.slab(96 * FOOT);
+    Build.Slab slab =
+        new Build.Slab(
+            bare.layers(), bare.exposedPerimeter(), insulation, depth, bare.soilConductivity());
+    Room room =
+        room(
+            use == RoomUse.COOLED ? "Shop" : "Garage",
+            use,
+            side * side,
+            9 * FOOT,
+            WISHED,
+            face("Floor", Part.FLOOR, "ground", 0, 180, side, side, slab));
+    return TestShops.withContents(room, 0, 0, 800);
   }
 
   @Test

@@ -1,7 +1,7 @@
 package org.shopclime.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.shopclime.run.MadeShops.CLIMATES;
 import static org.shopclime.run.MadeShops.btuh;
 import static org.shopclime.run.MadeShops.celsius;
@@ -43,11 +43,16 @@ class OutsideFiguresTest {
   }
 
   /**
-   * Winter loss by pencil: area times U-factor times difference, and air. U-factors in BTU/(h ft2
-   * °F): wall with R-13 in 2x4 at 16 in 0.089, ceiling with R-30 0.034 (ASHRAE 90.1, normative
-   * appendix A); one clear pane in aluminium 1.20, insulated steel door 0.50 (common tables); the
-   * roll-up door R-7.5 of foam and 0.85 of films over 90 % of it, films alone over the rest; attic
-   * taken as outdoors for so thick a ceiling. Ground and air flow as the program has them.
+   * Winter loss by pencil: area times U-factor times difference, air, and the edge of the slab.
+   * U-factors in BTU/(h ft2 °F): wall with R-13 in 2x4 at 16 in 0.089, ceiling with R-30 0.034
+   * (ASHRAE 90.1, normative appendix A); one clear pane in aluminium 1.20, insulated steel door
+   * 0.50 (common tables); the roll-up door R-7.5 of foam and 0.85 of films over 90 % of it, films
+   * alone over the rest; attic taken as outdoors for so thick a ceiling; bare slab 0.73 BTU/(h ft
+   * °F) over 96 ft (ASHRAE 90.1, Table A6.3). Air flow as the program has it.
+   *
+   * <p>Pencil 2,911 W (faces 1,410, air 760, edge 741), program 2,834 W. The program has less: the
+   * published films take inner faces for as warm as the air, while air alone warms them by
+   * convection here, so that the faces lose some 6 % less.
    */
   @Test
   void winterLossIsWhatAPencilFinds() {
@@ -64,26 +69,11 @@ class OutsideFiguresTest {
             * 1006
             / (btuh(1) * 1.8);
     double difference = fahrenheit(winter.indoor()) - fahrenheit(winter.design());
-    int floor =
-        model.components().stream()
-            .filter(component -> component.name().equals("Floor"))
-            .findFirst()
-            .orElseThrow()
-            .index();
-    double ground =
-        576
-            * model.components().get(floor).uFactor()
-            / 5.678
-            * (fahrenheit(winter.indoor()) - fahrenheit(model.behindTemperature(floor, 1)));
-    // These films take the faces for as warm as the air. Warm air alone heats them by convection,
-    // 3.1
-    // W/(m2 K) over 2,018 ft2 of inner faces, and half of that drop is missing before each face.
-    double faces = btuh(perFahrenheit * difference + ground);
-    double film = 3.1 * 2018 * FOOT * FOOT;
-    double drop = 1 + btuh(perFahrenheit) * 1.8 / (2 * film);
-    double pencil = faces / drop + btuh(leak * difference);
-    assertThat(winter.loss()).isLessThan(faces + btuh(leak * difference));
-    assertThat(winter.loss()).isCloseTo(pencil, within(0.05 * pencil));
+    double edge = 0.73 * 4 * 24;
+    double faces = perFahrenheit * difference;
+    double pencil = btuh(faces + leak * difference + edge * difference);
+    assertThat(winter.loss()).isLessThan(pencil);
+    assertThat(winter.loss()).isCloseTo(pencil, withinPercentage(10));
     assertThat(winter.heater()).isGreaterThanOrEqualTo(winter.loss());
     assertThat(winter.heater()).isLessThan(2 * winter.loss());
     assertThat(winter(Examples.shop("insulated")).loss()).isGreaterThan(winter.loss());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shopclime.quantity.Kind;
 
 /** Each change changes what it says and nothing else. */
 class ShopEditTest {
@@ -133,6 +134,8 @@ class ShopEditTest {
             "rooms[0].gains[4].duty");
     assertThat(places.get(0).of()).isEqualTo("West wall");
     assertThat(places.get(4).of()).isEqualTo("Shop");
+    assertThat(places.get(0).kind()).isEqualTo(Kind.FRACTION);
+    assertThat(places.get(4).kind()).isEqualTo(Kind.COUNT);
     SpanPlace duty = places.get(5);
     assertThat(duty)
         .isEqualTo(
@@ -140,6 +143,7 @@ class ShopEditTest {
                 "rooms[0].gains[4].duty",
                 "Part of the time running",
                 "Compressor",
+                Kind.FRACTION,
                 new Span(0.1, 0.3, 0.6),
                 true));
     Shop one = Unknowns.chooseOne(DAY, duty, Choice.UNKIND);

@@ -1,0 +1,62 @@
+package org.shopclime.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Build;
+import org.shopclime.shop.Face;
+import org.shopclime.shop.Leakage;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.Span;
+
+class AssumptionsTest {
+
+  private static List<String> unknowns(Shop shop) {
+    SizeAnswer answer = Answers.named(Answers.example(), shop);
+    return new Assumptions(answer, UnitSystem.SI).unknowns();
+  }
+
+  private static Face onUnknownSoil(Face face) {
+    return face.build() instanceof Build.Slab slab
+        ? face.withBuild(
+            new Build.Slab(
+                slab.layers(),
+                slab.exposedPerimeter(),
+                slab.edgeInsulation(),
+                slab.edgeDepth(),
+                new Span(1.5, 2, 3.5)))
+        : face;
+  }
+
+  /** Soil that conducts well takes more heat out of the room, so that end is the kind one. */
+  @Test
+  void unknownSoilIsToldInItsOwnUnit() {
+    List<Room> rooms =
+        Answers.SHOP.rooms().stream()
+            .map(
+                room ->
+                    room.withFaces(
+                        room.faces().stream().map(AssumptionsTest::onUnknownSoil).toList()))
+            .toList();
+    assertThat(unknowns(Answers.SHOP.withRooms(rooms)))
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .contains("soil conductivity – 2 W/(m·K) taken; 3.5 W/(m·K) if it is kind")
+                    .endsWith("1.5 W/(m·K) if not."));
+  }
+
+  @Test
+  void unknownTightnessIsToldInWords() {
+    Leakage unknown = new Leakage.Tightness(Leakage.Grade.UNKNOWN);
+    List<Room> rooms =
+        Answers.SHOP.rooms().stream().map(room -> room.withLeakage(unknown)).toList();
+    assertThat(unknowns(Answers.SHOP.withRooms(rooms)))
+        .anySatisfy(line -> assertThat(line).endsWith("between good and very leaky in the band."))
+        .anySatisfy(line -> assertThat(line).contains("gaps in its insulation – 3 % taken"));
+  }
+}
