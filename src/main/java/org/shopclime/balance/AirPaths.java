@@ -20,12 +20,7 @@ final class AirPaths {
 
   private AirPaths() {}
 
-  /** Makes a line. */
-  interface Lines {
-    Component line(ComponentKind kind, String name, int room);
-  }
-
-  static RoomAir of(Shop shop, int index, Lines lines) {
+  static RoomAir of(Shop shop, int index, LineList lines) {
     Room room = shop.rooms().get(index);
     Leakage leakage = room.leakage();
     double area = 0;
@@ -35,10 +30,10 @@ final class AirPaths {
     } else {
       area = leakageArea(leakage, room) + cracks(room);
     }
-    Component leaks = lines.line(ComponentKind.LEAKAGE, "Leakage", index);
+    Component leaks = lines.add(ComponentKind.LEAKAGE, "Leakage", index);
     List<RoomAir.FanPlace> fans = new ArrayList<>();
     for (Fan fan : room.fans()) {
-      fans.add(new RoomAir.FanPlace(lines.line(ComponentKind.FAN, fan.name(), index), fan));
+      fans.add(new RoomAir.FanPlace(lines.add(ComponentKind.FAN, fan.name(), index), fan));
     }
     List<RoomAir.DoorPlace> doors = new ArrayList<>();
     for (Face face : room.faces()) {
@@ -46,7 +41,7 @@ final class AirPaths {
         if (door.openMinutes() > 0 && isOutdoors(face)) {
           doors.add(
               new RoomAir.DoorPlace(
-                  lines.line(ComponentKind.DOOR_AIR, door.name() + " open", index),
+                  lines.add(ComponentKind.DOOR_AIR, door.name() + " open", index),
                   door.width(),
                   door.height(),
                   door.openMinutes(),

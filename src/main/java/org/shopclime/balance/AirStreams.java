@@ -98,7 +98,7 @@ public final class AirStreams {
   private double fill(
       int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    int hour = slot / (DaySlots.COUNT / 24) + 1;
+    int hour = slot / DaySlots.PER_HOUR + 1;
     double outdoor = day.dryBulb().at(hour);
     double density = MoistAir.dryAirDensity(outdoor, day.humidityRatio().at(hour), day.pressure());
     double leak =

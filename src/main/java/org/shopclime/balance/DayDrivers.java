@@ -48,7 +48,7 @@ public final class DayDrivers {
    * @param slots number of slots, within one hour
    */
   public void fill(Drivers into, int slot, int slots) {
-    int hour = slot / (DaySlots.COUNT / 24);
+    int hour = slot / DaySlots.PER_HOUR;
     for (int chain = 0; chain < boundary.length; chain++) {
       into.boundary(chain, boundary[chain][hour]);
       into.leftSource(chain, left[chain][hour]);

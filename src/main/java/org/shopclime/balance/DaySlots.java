@@ -23,6 +23,9 @@ public final class DaySlots {
   /** Slots in a day. */
   public static final int COUNT = 288;
 
+  /** Slots in an hour. */
+  public static final int PER_HOUR = COUNT / Profile.HOURS;
+
   /** Length of a slot, s. */
   public static final double SECONDS = 300;
 
@@ -81,11 +84,10 @@ public final class DaySlots {
    */
   static DaySlots opened(DaySlots opened, double secondsPerHour) {
     double[] fractions = new double[COUNT];
-    int perHour = 60 / MINUTES;
     for (int slot = 0; slot < COUNT; slot++) {
-      double from = slot % perHour * SECONDS;
+      double from = slot % PER_HOUR * SECONDS;
       double open = Math.max(0, Math.min(SECONDS, secondsPerHour - from)) / SECONDS;
-      fractions[slot] = open * opened.mean(slot / perHour * perHour, perHour);
+      fractions[slot] = open * opened.mean(slot / PER_HOUR * PER_HOUR, PER_HOUR);
     }
     return new DaySlots(fractions);
   }

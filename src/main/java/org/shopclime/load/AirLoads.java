@@ -24,7 +24,6 @@ final class AirLoads {
   AirLoads(ShopModel model, int room) {
     this.model = model;
     this.room = room;
-    int slotsPerHour = DaySlots.COUNT / 24;
     flow = new double[25][];
     for (int hour = 1; hour <= 24; hour++) {
       flow[hour] = new double[model.components().size()];
@@ -34,8 +33,8 @@ final class AirLoads {
               room,
               model.setPoint(room),
               DayKind.WORKING,
-              (hour - 1) * slotsPerHour,
-              slotsPerHour,
+              (hour - 1) * DaySlots.PER_HOUR,
+              DaySlots.PER_HOUR,
               flow[hour]);
     }
   }
@@ -66,11 +65,14 @@ final class AirLoads {
   }
 
   private double totalFlow(int hour) {
-    int slotsPerHour = DaySlots.COUNT / 24;
     return model
         .streams()
         .total(
-            room, model.setPoint(room), DayKind.WORKING, (hour - 1) * slotsPerHour, slotsPerHour);
+            room,
+            model.setPoint(room),
+            DayKind.WORKING,
+            (hour - 1) * DaySlots.PER_HOUR,
+            DaySlots.PER_HOUR);
   }
 
   private double sensiblePerFlow(int hour) {

@@ -4,6 +4,7 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ComponentKind;
 import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
+import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.SteadyState;
@@ -26,8 +27,6 @@ import org.shopclime.heat.SteadyState;
  * taken: 0.73 BTU/(h·ft·°F) where the table has 0.36 for R-10 under it all.
  */
 public final class WinterLoss {
-
-  private static final int SLOTS_PER_HOUR = 12;
 
   /** Rounds in which floating rooms and their leakage find each other. */
   private static final int ROUNDS = 10;
@@ -64,7 +63,7 @@ public final class WinterLoss {
       air = 0;
       for (int room = 0; room < model.rooms(); room++) {
         double flow =
-            model.streams().total(room, warm[room], DayKind.IDLE, 0, SLOTS_PER_HOUR) * heat;
+            model.streams().total(room, warm[room], DayKind.IDLE, 0, DaySlots.PER_HOUR) * heat;
         if (model.isCooled(room)) {
           drivers.hold(room, indoor);
           air += flow * (indoor - outdoor);

@@ -113,10 +113,9 @@ final class WallClock {
       return List.of();
     }
     DaySlots slots = DaySlots.of(hours, work, hours.days().iterator().next(), date);
-    int perHour = DaySlots.COUNT / DAY;
     List<Integer> working = new ArrayList<>();
     for (int hour = 1; hour <= DAY; hour++) {
-      if (slots.mean((hour - 1) * perHour, perHour) > 0) {
+      if (slots.mean((hour - 1) * DaySlots.PER_HOUR, DaySlots.PER_HOUR) > 0) {
         working.add(hour);
       }
     }

@@ -23,8 +23,6 @@ import org.shopclime.unit.PartLoad;
  */
 final class DayRunner {
 
-  private static final int PER_HOUR = DaySlots.COUNT / 24;
-
   /**
    * Air hotter than this is no room's, °C: no unit takes it in, and no figure here is meant for it.
    */
@@ -117,7 +115,11 @@ final class DayRunner {
             model
                     .streams()
                     .total(
-                        r, model.meanOutdoor() + 5, DayKind.IDLE, (hour - 1) * PER_HOUR, PER_HOUR)
+                        r,
+                        model.meanOutdoor() + 5,
+                        DayKind.IDLE,
+                        (hour - 1) * DaySlots.PER_HOUR,
+                        DaySlots.PER_HOUR)
                 * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
         flow += each / 24;
         heat += each * model.outdoor(hour) / 24;
@@ -164,7 +166,7 @@ final class DayRunner {
               .get()
               .unit()
               .at(
-                  model.outdoor(slot / PER_HOUR + 1),
+                  model.outdoor(slot / DaySlots.PER_HOUR + 1),
                   new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
       fraction = fraction(able);
       drivers.airSource(room, days.drivers(kind).airGain(room, slot) - fraction * able.sensible());
@@ -188,7 +190,7 @@ final class DayRunner {
         ledger.get().air[r][slot] = march.meanAir(r);
       }
     }
-    sums.add(slot / PER_HOUR, able, fraction);
+    sums.add(slot / DaySlots.PER_HOUR, able, fraction);
   }
 
   private void notTooHot() {
@@ -201,7 +203,7 @@ final class DayRunner {
 
   private void prepare(DayKind kind, int slot) {
     days.drivers(kind).fill(drivers, slot, 1);
-    int hour = slot / PER_HOUR + 1;
+    int hour = slot / DaySlots.PER_HOUR + 1;
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
     for (int r = 0; r < model.rooms(); r++) {
       inflow[r] = model.streams().total(r, march.air(r), kind, slot, 1);
@@ -228,7 +230,7 @@ final class DayRunner {
    */
   double peak(Set<Integer> hours) {
     return hours.stream()
-        .mapToDouble(hour -> sums.of[0][hour - 1] / (PER_HOUR * parts))
+        .mapToDouble(hour -> sums.of[0][hour - 1] / (DaySlots.PER_HOUR * parts))
         .max()
         .orElse(Double.NEGATIVE_INFINITY);
   }
@@ -286,7 +288,7 @@ final class DayRunner {
     }
 
     private Profile mean(int which) {
-      return Profile.of(hour -> of[which][hour - 1] / (PER_HOUR * parts));
+      return Profile.of(hour -> of[which][hour - 1] / (DaySlots.PER_HOUR * parts));
     }
   }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
-import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 
 /**
@@ -102,7 +101,7 @@ final class Moisture {
       double inflow,
       double coil,
       Optional<DayLedger> ledger) {
-    double outdoor = model.outdoorHumidityRatio(slot / (DaySlots.COUNT / Profile.HOURS) + 1);
+    double outdoor = model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1);
     double gain = days.latentGains(kind)[room * DaySlots.COUNT + slot];
     double held = storeMass[room] / seconds;
     double k = exchange[room];

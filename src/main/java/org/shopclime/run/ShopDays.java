@@ -12,8 +12,6 @@ import org.shopclime.balance.ShopModel;
 /** The working and the idle day of a shop, laid out once for all runs of one model. */
 final class ShopDays {
 
-  private static final int PER_HOUR = DaySlots.COUNT / 24;
-
   private final ShopModel model;
   private final Map<DayKind, DayDrivers> drivers = new EnumMap<>(DayKind.class);
   private final Map<DayKind, double[]> latentGains = new EnumMap<>(DayKind.class);
@@ -31,7 +29,7 @@ final class ShopDays {
     attended = working.withoutBreaks();
     boolean throughMidnight =
         attended.at(0) > 0 && attended.at(DaySlots.COUNT - 1) > 0 && attended.hours() < 24;
-    start = throughMidnight ? working.firstActiveSlot() / PER_HOUR * PER_HOUR : 0;
+    start = throughMidnight ? working.firstActiveSlot() / DaySlots.PER_HOUR * DaySlots.PER_HOUR : 0;
   }
 
   ShopModel model() {
@@ -76,16 +74,16 @@ final class ShopDays {
       }
       boolean counts =
           begin >= 0
-              && slot % PER_HOUR == 0
+              && slot % DaySlots.PER_HOUR == 0
               && since * DaySlots.SECONDS >= model.pullDown()
-              && working.mean(slot, PER_HOUR) > 0
-              && attended.mean(slot, PER_HOUR) == 1;
+              && working.mean(slot, DaySlots.PER_HOUR) > 0
+              && attended.mean(slot, DaySlots.PER_HOUR) == 1;
       if (counts) {
-        hours.add(slot / PER_HOUR + 1);
+        hours.add(slot / DaySlots.PER_HOUR + 1);
       }
     }
     if (hours.isEmpty() && last >= 0) {
-      hours.add(last / PER_HOUR + 1);
+      hours.add(last / DaySlots.PER_HOUR + 1);
     }
     return hours;
   }

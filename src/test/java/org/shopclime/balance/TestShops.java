@@ -354,7 +354,7 @@ public final class TestShops {
 
   /** A shop held on a day without sun. */
   public static ShopModel dark(Shop shop, HotDay day) {
-    return ShopModel.of(shop, day, Season.COOLING, ShopModel.Holding.HELD, false);
+    return ModelMaker.of(shop, day, Season.COOLING, ShopModel.Holding.HELD, false);
   }
 
   /** A shop held on a clear day. */

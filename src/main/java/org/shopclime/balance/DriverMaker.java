@@ -1,0 +1,79 @@
+package org.shopclime.balance;
+
+import java.util.List;
+import java.util.function.IntPredicate;
+
+/** Turns weather, sun and gains of a shop's day into what drives its network. */
+final class DriverMaker {
+
+  private final ShopOnDay shop;
+  private final List<Piece> pieces;
+  private final Linearisation at;
+
+  /**
+   * For one shop and day.
+   *
+   * @param shop shop and day
+   * @param at mean temperatures of the faces, from which their sky is told
+   */
+  DriverMaker(ShopOnDay shop, Linearisation at) {
+    this.shop = shop;
+    this.pieces = shop.skeleton().pieces();
+    this.at = at;
+  }
+
+  /**
+   * What drives the network through a day, without holds and air flows.
+   *
+   * @param kind working or idle day
+   * @param counts which components count, by index; the others stand at {@code reference} and give
+   *     off nothing
+   * @param reference temperature that all temperatures are told from, °C
+   * @return drivers
+   */
+  DayDrivers drivers(DayKind kind, IntPredicate counts, double reference) {
+    DayDrivers drivers = new DayDrivers(pieces.size(), shop.skeleton().rooms().size());
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      if (counts.test(pieces.get(chain).component().index())) {
+        drive(drivers, chain, reference);
+      }
+    }
+    shop.gains().addHeat(drivers, kind, counts);
+    return drivers;
+  }
+
+  private void drive(DayDrivers drivers, int chain, double reference) {
+    Piece piece = pieces.get(chain);
+    for (int hour = 0; hour < Profile.HOURS; hour++) {
+      if (piece.outside() instanceof Piece.Outdoors outdoors) {
+        double before = Surroundings.before(outdoors, at.left(chain), shop.day(), hour + 1);
+        drivers.boundary(chain, hour, before - reference);
+        double absorbed = shop.sun().absorbed(chain, hour) * piece.area();
+        double insidePart = piece.pane().map(Piece.Pane::absorbedInside).orElse(0.0);
+        drivers.addLeft(chain, hour, absorbed * (1 - insidePart));
+        drivers.addRight(chain, hour, absorbed * insidePart);
+        if (piece.pane().isPresent()) {
+          scatter(drivers, piece, hour, chain);
+        }
+      } else if (piece.outside() instanceof Piece.Ground ground) {
+        drivers.boundary(chain, hour, Surroundings.below(ground, shop.day()) - reference);
+      }
+    }
+  }
+
+  private void scatter(DayDrivers drivers, Piece window, int hour, int chain) {
+    double beam = shop.sun().beam(chain, hour) * window.area();
+    double diffuse = shop.sun().diffuse(chain, hour) * window.area();
+    if (beam + diffuse > 0) {
+      SunInside spread = shop.inside().get(window.room());
+      for (int other = 0; other < pieces.size(); other++) {
+        drivers.addLeft(
+            other, hour, beam * spread.direct(2 * other) + diffuse * spread.scattered(2 * other));
+        drivers.addRight(
+            other,
+            hour,
+            beam * spread.direct(2 * other + 1) + diffuse * spread.scattered(2 * other + 1));
+      }
+    }
+  }
+}

@@ -1,0 +1,143 @@
+package org.shopclime.balance;
+
+import org.shopclime.air.MoistAir;
+import org.shopclime.climate.HotDay;
+import org.shopclime.climate.Hours;
+import org.shopclime.envelope.Season;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.Network;
+import org.shopclime.heat.SteadyState;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.Shop;
+
+/**
+ * Makes the model of a shop on a day. Radiation is made linear at the faces' mean temperatures: for
+ * a network of constant coefficients these are the steady temperatures under the means of the
+ * drivers, so a few steady solutions find them, each of the network made at the one before.
+ */
+final class ModelMaker {
+
+  private static final int ROUNDS = 3;
+
+  /** Rounds in which floating rooms and the air that enters them find each other. */
+  private static final int AIR_ROUNDS = 8;
+
+  /** Farthest from outdoors at which an air flow is taken in those rounds, K. */
+  private static final double FARTHEST = 100;
+
+  private final ShopOnDay shop;
+  private final ShopModel.Holding holding;
+  private final int rooms;
+
+  private ModelMaker(ShopOnDay shop, ShopModel.Holding holding) {
+    this.shop = shop;
+    this.holding = holding;
+    this.rooms = shop.skeleton().rooms().size();
+  }
+
+  /**
+   * The model of a shop on a day.
+   *
+   * @param shop a shop that passed its checks
+   * @param day the day
+   * @param season which published films stand
+   * @param holding whether cooled rooms are held while mean temperatures are found
+   * @param sunny whether the sun shines from a clear sky
+   * @return model
+   */
+  static ShopModel of(
+      Shop shop, HotDay day, Season season, ShopModel.Holding holding, boolean sunny) {
+    return new ModelMaker(ShopOnDay.of(shop, day, season, sunny), holding).make();
+  }
+
+  /**
+   * A day of steady cold: one outdoor temperature, saturated air.
+   *
+   * @param hot a day at the same place, for pressure and ground
+   * @param dryBulb outdoor temperature, °C
+   * @param wind wind at the weather station, m/s
+   * @return the day, in January
+   */
+  static HotDay cold(HotDay hot, double dryBulb, double wind) {
+    double moisture = MoistAir.saturationHumidityRatio(dryBulb, hot.pressure());
+    return new HotDay(
+        hot.station(),
+        hot.date().withMonth(1),
+        Hours.constant(dryBulb),
+        Hours.constant(moisture),
+        Hours.constant(dryBulb),
+        Hours.constant(wind),
+        hot.pressure(),
+        moisture,
+        hot.aerosol(),
+        hot.waterCm(),
+        hot.ground());
+  }
+
+  private ShopModel make() {
+    HotDay day = shop.day();
+    NetworkMaker maker = new NetworkMaker(shop.skeleton());
+    Linearisation at =
+        new Linearisation(shop.skeleton().pieces().size(), rooms, day.dryBulb().mean());
+    Network network = maker.make(at, day.pressure());
+    for (int round = 0; round < ROUNDS; round++) {
+      at = means(at, network);
+      network = maker.make(at, day.pressure());
+    }
+    return new ShopModel(shop, at, network);
+  }
+
+  private Linearisation means(Linearisation at, Network network) {
+    Drivers drivers = new Drivers(network);
+    new DriverMaker(shop, at).drivers(DayKind.WORKING, component -> true, 0).fillMeans(drivers);
+    double[] warm = new double[rooms];
+    for (int room = 0; room < rooms; room++) {
+      warm[room] = at.star(room);
+      Room held = shop.skeleton().rooms().get(room);
+      if (held.use() == RoomUse.COOLED && holding == ShopModel.Holding.HELD) {
+        drivers.hold(room, held.setPoint());
+      }
+    }
+    SteadyState.Solution steady = null;
+    for (int round = 0; round < AIR_ROUNDS; round++) {
+      for (int room = 0; room < rooms; room++) {
+        meanInflow(drivers, room, warm[room]);
+      }
+      steady = SteadyState.solve(network, drivers);
+      for (int room = 0; room < rooms; room++) {
+        warm[room] = steady.air(room);
+      }
+    }
+    Linearisation means = new Linearisation(network.chains(), rooms, 0);
+    for (int chain = 0; chain < network.chains(); chain++) {
+      means.left(chain, steady.leftFace(chain));
+      means.right(chain, steady.rightFace(chain));
+    }
+    for (int room = 0; room < rooms; room++) {
+      means.star(room, steady.star(room));
+    }
+    return means;
+  }
+
+  /**
+   * Mean air flow into a room at a temperature, which is bounded while room and flow find each
+   * other: a shut closet with a machine in it starts at no flow and would be red-hot.
+   */
+  private void meanInflow(Drivers drivers, int room, double celsius) {
+    HotDay day = shop.day();
+    double mean = day.dryBulb().mean();
+    double bounded = Math.max(mean - FARTHEST, Math.min(mean + FARTHEST, celsius));
+    double flow = 0;
+    double heat = 0;
+    for (int hour = 1; hour <= Profile.HOURS; hour++) {
+      int slot = (hour - 1) * DaySlots.PER_HOUR;
+      double streamed =
+          shop.streams().total(room, bounded, DayKind.WORKING, slot, DaySlots.PER_HOUR)
+              * MoistAir.humidHeat(day.humidityRatio().at(hour));
+      flow += streamed / Profile.HOURS;
+      heat += streamed * day.dryBulb().at(hour) / Profile.HOURS;
+    }
+    drivers.inflow(room, flow, flow > 0 ? heat / flow : 0);
+  }
+}

@@ -1,0 +1,63 @@
+package org.shopclime.balance;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.shopclime.climate.HotDay;
+import org.shopclime.envelope.Season;
+import org.shopclime.shop.Shop;
+
+/**
+ * A shop on one day before the temperatures are known at which its radiation is made linear.
+ *
+ * @param shop the shop
+ * @param day weather
+ * @param skeleton heat paths
+ * @param sun sun on the outer faces
+ * @param inside where sun through the windows ends, by room
+ * @param week the two days that are run
+ * @param gains what gives off heat and water
+ * @param streams air that enters
+ */
+record ShopOnDay(
+    Shop shop,
+    HotDay day,
+    Skeleton skeleton,
+    SunOnShop sun,
+    List<SunInside> inside,
+    Week week,
+    GainDays gains,
+    AirStreams streams) {
+
+  static ShopOnDay of(Shop shop, HotDay day, Season season, boolean sunny) {
+    Skeleton skeleton = SkeletonMaker.of(shop, season);
+    List<Piece> pieces = skeleton.pieces();
+    SunOnShop sun =
+        sunny
+            ? SunOnShop.clear(pieces, day, shop.place().groundReflectance())
+            : SunOnShop.none(pieces.size());
+    List<SunInside> inside =
+        IntStream.range(0, skeleton.rooms().size())
+            .mapToObj(room -> new SunInside(pieces, room))
+            .toList();
+    return of(shop, day, skeleton, sun, inside);
+  }
+
+  private static ShopOnDay of(
+      Shop shop, HotDay day, Skeleton skeleton, SunOnShop sun, List<SunInside> inside) {
+    Week week = new Week(shop, day.date());
+    return new ShopOnDay(
+        shop,
+        day,
+        skeleton,
+        sun,
+        inside,
+        week,
+        new GainDays(skeleton, week),
+        new AirStreams(skeleton, day, shop.place().shelter(), week));
+  }
+
+  /** The same shop and sun under other outdoor air. */
+  ShopOnDay on(HotDay other) {
+    return of(shop, other, skeleton, sun, inside);
+  }
+}

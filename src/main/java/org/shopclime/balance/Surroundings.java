@@ -1,0 +1,61 @@
+package org.shopclime.balance;
+
+import org.shopclime.air.MoistAir;
+import org.shopclime.climate.HotDay;
+import org.shopclime.sun.SkyTemperature;
+
+/** Temperatures on the far side of the shell: air, sky and ground before it, ground below it. */
+final class Surroundings {
+
+  private static final double KELVIN = 273.15;
+
+  private static final double SOIL_DIFFUSIVITY_PER_CONDUCTIVITY = 86400 / (1800.0 * 1100.0);
+
+  private Surroundings() {}
+
+  /**
+   * Temperature that stands for air, sky and ground before an outer face. The upper part of the sky
+   * seen is at the sky's temperature, near the horizon it nears the air's (Walton, NBSIR 83-2655:
+   * share root of (1 + cos tilt)/2); the ground is taken at air temperature.
+   *
+   * <p>What the face gives off is linear about its mean (4 ε σ T³); what it receives goes with the
+   * fourth power, so that the exchange is exact while the face is at its mean.
+   *
+   * @param outdoors the face
+   * @param mean its mean temperature, °C
+   * @param day weather
+   * @param hour hour ending 1 to 24
+   * @return °C
+   */
+  static double before(Piece.Outdoors outdoors, double mean, HotDay day, int hour) {
+    double air = day.dryBulb().at(hour);
+    double dewPoint = MoistAir.dewPoint(day.humidityRatio().at(hour), day.pressure());
+    double sky = SkyTemperature.clarkAllen(air, Math.min(dewPoint, air), 0);
+    double view = (1 + Math.cos(Math.toRadians(outdoors.tilt()))) / 2;
+    double share = view * Math.sqrt(view);
+    double face = mean + KELVIN;
+    double received = share * fourth(sky + KELVIN) + (1 - share) * fourth(air + KELVIN);
+    double seen = mean - (fourth(face) - received) / (4 * face * face * face);
+    double radiative = NetworkMaker.outerRadiative(outdoors, mean);
+    return (outdoors.convective() * air + radiative * seen) / (outdoors.convective() + radiative);
+  }
+
+  private static double fourth(double kelvin) {
+    return kelvin * kelvin * kelvin * kelvin;
+  }
+
+  /**
+   * Temperature of the ground that a face touches.
+   *
+   * @param ground the ground
+   * @param day date and place
+   * @return °C, through all of the day
+   */
+  static double below(Piece.Ground ground, HotDay day) {
+    return day.ground()
+        .at(
+            ground.depth(),
+            day.date().getDayOfYear(),
+            ground.soilConductivity() * SOIL_DIFFUSIVITY_PER_CONDUCTIVITY);
+  }
+}
