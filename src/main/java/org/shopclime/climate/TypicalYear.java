@@ -1,0 +1,47 @@
+package org.shopclime.climate;
+
+import java.util.List;
+
+/**
+ * A station's typical year as 60 day types, five for each month, with the course of a usual day.
+ *
+ * @param station the station
+ * @param types January's five first, the coldest of each month first
+ * @param shape course of the dry bulb through the mean day of each month: part of the range, 0 at
+ *     the lowest hour and 1 at the highest, at the end of each hour
+ */
+public record TypicalYear(Station station, List<DayType> types, List<Hours> shape) {
+
+  /** Copies the lists; refuses any but 60 types in their order and 12 shapes from 0 to 1. */
+  public TypicalYear {
+    types = List.copyOf(types);
+    shape = List.copyOf(shape);
+    if (types.size() != Months.COUNT * DayType.FIFTHS || shape.size() != Months.COUNT) {
+      throw new IllegalArgumentException(
+          types.size() + " day types and " + shape.size() + " shapes; takes 60 and 12");
+    }
+    for (int i = 0; i < types.size(); i++) {
+      DayType type = types.get(i);
+      if (type.month() != i / DayType.FIFTHS + 1 || type.fifth() != i % DayType.FIFTHS + 1) {
+        throw new IllegalArgumentException(
+            "day type of month " + type.month() + ", fifth " + type.fifth() + " out of order");
+      }
+    }
+    for (Hours hours : shape) {
+      Guard.within("shape", hours.min(), 0, 1);
+      Guard.within("shape", hours.max(), 0, 1);
+    }
+  }
+
+  /**
+   * The types of one month.
+   *
+   * @param month 1 to 12
+   * @return five types, the coldest first
+   * @throws IllegalArgumentException if the month is outside 1 to 12
+   */
+  public List<DayType> month(int month) {
+    int first = (Guard.within("month", month, 1, Months.COUNT) - 1) * DayType.FIFTHS;
+    return types.subList(first, first + DayType.FIFTHS);
+  }
+}
