@@ -6,7 +6,7 @@ import org.shopclime.heat.Drivers;
  * What drives the network through a day, for all lines or some: temperatures of the boundaries by
  * the hour, sun on the faces by the hour, heat from gains by five minutes.
  */
-public final class DayDrivers {
+public final class DayDrivers implements HourSink {
 
   private final double[][] boundary;
   private final double[][] left;
@@ -26,11 +26,13 @@ public final class DayDrivers {
     boundary[chain][hour] = celsius;
   }
 
-  void addLeft(int chain, int hour, double watts) {
+  @Override
+  public void addLeft(int chain, int hour, double watts) {
     left[chain][hour] += watts;
   }
 
-  void addRight(int chain, int hour, double watts) {
+  @Override
+  public void addRight(int chain, int hour, double watts) {
     right[chain][hour] += watts;
   }
 

@@ -48,31 +48,11 @@ final class DriverMaker {
       if (piece.outside() instanceof Piece.Outdoors outdoors) {
         double before = Surroundings.before(outdoors, at.left(chain), shop.day(), hour + 1);
         drivers.boundary(chain, hour, before - reference);
-        double absorbed = shop.sun().absorbed(chain, hour) * piece.area();
-        double insidePart = piece.pane().map(Piece.Pane::absorbedInside).orElse(0.0);
-        drivers.addLeft(chain, hour, absorbed * (1 - insidePart));
-        drivers.addRight(chain, hour, absorbed * insidePart);
-        if (piece.pane().isPresent()) {
-          scatter(drivers, piece, hour, chain);
-        }
+        shop.sun().put(chain, hour, drivers);
       } else if (piece.outside() instanceof Piece.Ground ground) {
-        drivers.boundary(chain, hour, Surroundings.below(ground, shop.day()) - reference);
-      }
-    }
-  }
-
-  private void scatter(DayDrivers drivers, Piece window, int hour, int chain) {
-    double beam = shop.sun().beam(chain, hour) * window.area();
-    double diffuse = shop.sun().diffuse(chain, hour) * window.area();
-    if (beam + diffuse > 0) {
-      SunInside spread = shop.inside().get(window.room());
-      for (int other = 0; other < pieces.size(); other++) {
-        drivers.addLeft(
-            other, hour, beam * spread.direct(2 * other) + diffuse * spread.scattered(2 * other));
-        drivers.addRight(
-            other,
-            hour,
-            beam * spread.direct(2 * other + 1) + diffuse * spread.scattered(2 * other + 1));
+        double below =
+            Surroundings.below(ground, shop.day().ground(), shop.day().date().getDayOfYear());
+        drivers.boundary(chain, hour, below - reference);
       }
     }
   }

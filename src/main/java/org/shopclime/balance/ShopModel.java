@@ -281,7 +281,7 @@ public final class ShopModel {
     for (Piece piece : skeleton.pieces()) {
       if (piece.component().index() == component
           && piece.outside() instanceof Piece.Ground ground) {
-        return Surroundings.below(ground, day);
+        return Surroundings.below(ground, day.ground(), day.date().getDayOfYear());
       }
     }
     return outdoor(hour);

@@ -1,7 +1,6 @@
 package org.shopclime.balance;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.shopclime.climate.HotDay;
 import org.shopclime.envelope.Season;
 import org.shopclime.shop.Shop;
@@ -12,8 +11,7 @@ import org.shopclime.shop.Shop;
  * @param shop the shop
  * @param day weather
  * @param skeleton heat paths
- * @param sun sun on the outer faces
- * @param inside where sun through the windows ends, by room
+ * @param sun where the sun ends
  * @param week the two days that are run
  * @param gains what gives off heat and water
  * @param streams air that enters
@@ -22,8 +20,7 @@ record ShopOnDay(
     Shop shop,
     HotDay day,
     Skeleton skeleton,
-    SunOnShop sun,
-    List<SunInside> inside,
+    SunHeat sun,
     Week week,
     GainDays gains,
     AirStreams streams) {
@@ -35,22 +32,16 @@ record ShopOnDay(
         sunny
             ? SunOnShop.clear(pieces, day, shop.place().groundReflectance())
             : SunOnShop.none(pieces.size());
-    List<SunInside> inside =
-        IntStream.range(0, skeleton.rooms().size())
-            .mapToObj(room -> new SunInside(pieces, room))
-            .toList();
-    return of(shop, day, skeleton, sun, inside);
+    return of(shop, day, skeleton, SunHeat.of(skeleton, sun));
   }
 
-  private static ShopOnDay of(
-      Shop shop, HotDay day, Skeleton skeleton, SunOnShop sun, List<SunInside> inside) {
+  private static ShopOnDay of(Shop shop, HotDay day, Skeleton skeleton, SunHeat sun) {
     Week week = new Week(shop, day.date());
     return new ShopOnDay(
         shop,
         day,
         skeleton,
         sun,
-        inside,
         week,
         new GainDays(skeleton, week),
         new AirStreams(skeleton, day, shop.place().shelter(), week));
@@ -58,6 +49,6 @@ record ShopOnDay(
 
   /** The same shop and sun under other outdoor air. */
   ShopOnDay on(HotDay other) {
-    return of(shop, other, skeleton, sun, inside);
+    return of(shop, other, skeleton, sun);
   }
 }

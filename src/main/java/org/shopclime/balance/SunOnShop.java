@@ -26,20 +26,20 @@ final class SunOnShop {
   private final double[][] beam;
   private final double[][] diffuse;
 
-  private SunOnShop(int chains) {
-    absorbed = new double[chains][24];
-    beam = new double[chains][24];
-    diffuse = new double[chains][24];
+  SunOnShop(int chains, int hours) {
+    absorbed = new double[chains][hours];
+    beam = new double[chains][hours];
+    diffuse = new double[chains][hours];
   }
 
   /** No sun. */
   static SunOnShop none(int chains) {
-    return new SunOnShop(chains);
+    return new SunOnShop(chains, Profile.HOURS);
   }
 
   /** Sun of a clear day. */
   static SunOnShop clear(List<Piece> pieces, HotDay day, double groundReflectance) {
-    SunOnShop shop = new SunOnShop(pieces.size());
+    SunOnShop shop = new SunOnShop(pieces.size(), Profile.HOURS);
     shop.shine(pieces, day, day.station(), groundReflectance);
     return shop;
   }
@@ -88,8 +88,8 @@ final class SunOnShop {
     }
   }
 
-  private void put(
-      int chain, int hour, Piece piece, Piece.Outdoors outdoors, SunAngles sun, FaceSun face) {
+  /** Sets what one square metre of an outdoor path takes in and lets through in one hour. */
+  void put(int chain, int hour, Piece piece, Piece.Outdoors outdoors, SunAngles sun, FaceSun face) {
     Piece.Shade shade = outdoors.shade();
     double lit = shade.letThrough();
     if (shade.depth() > 0 && outdoors.tilt() > 80 && outdoors.tilt() < 100) {

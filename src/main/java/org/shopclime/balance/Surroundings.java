@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import org.shopclime.air.MoistAir;
+import org.shopclime.climate.GroundTemperature;
 import org.shopclime.climate.HotDay;
 import org.shopclime.sun.SkyTemperature;
 
@@ -23,14 +24,11 @@ final class Surroundings {
    *
    * @param outdoors the face
    * @param mean its mean temperature, °C
-   * @param day weather
-   * @param hour hour ending 1 to 24
+   * @param air outdoor air temperature, °C
+   * @param sky sky temperature, °C
    * @return °C
    */
-  static double before(Piece.Outdoors outdoors, double mean, HotDay day, int hour) {
-    double air = day.dryBulb().at(hour);
-    double dewPoint = MoistAir.dewPoint(day.humidityRatio().at(hour), day.pressure());
-    double sky = SkyTemperature.clarkAllen(air, Math.min(dewPoint, air), 0);
+  static double before(Piece.Outdoors outdoors, double mean, double air, double sky) {
     double view = (1 + Math.cos(Math.toRadians(outdoors.tilt()))) / 2;
     double share = view * Math.sqrt(view);
     double face = mean + KELVIN;
@@ -38,6 +36,21 @@ final class Surroundings {
     double seen = mean - (fourth(face) - received) / (4 * face * face * face);
     double radiative = NetworkMaker.outerRadiative(outdoors, mean);
     return (outdoors.convective() * air + radiative * seen) / (outdoors.convective() + radiative);
+  }
+
+  /**
+   * The same on a clear day.
+   *
+   * @param outdoors the face
+   * @param mean its mean temperature, °C
+   * @param day weather
+   * @param hour hour ending 1 to 24
+   * @return °C
+   */
+  static double before(Piece.Outdoors outdoors, double mean, HotDay day, int hour) {
+    double air = day.dryBulb().at(hour);
+    double dewPoint = MoistAir.dewPoint(day.humidityRatio().at(hour), day.pressure());
+    return before(outdoors, mean, air, SkyTemperature.clarkAllen(air, Math.min(dewPoint, air), 0));
   }
 
   private static double fourth(double kelvin) {
@@ -48,14 +61,12 @@ final class Surroundings {
    * Temperature of the ground that a face touches.
    *
    * @param ground the ground
-   * @param day date and place
+   * @param wave ground temperature through the year
+   * @param dayOfYear day of the year
    * @return °C, through all of the day
    */
-  static double below(Piece.Ground ground, HotDay day) {
-    return day.ground()
-        .at(
-            ground.depth(),
-            day.date().getDayOfYear(),
-            ground.soilConductivity() * SOIL_DIFFUSIVITY_PER_CONDUCTIVITY);
+  static double below(Piece.Ground ground, GroundTemperature wave, int dayOfYear) {
+    return wave.at(
+        ground.depth(), dayOfYear, ground.soilConductivity() * SOIL_DIFFUSIVITY_PER_CONDUCTIVITY);
   }
 }

@@ -26,6 +26,30 @@ public record GroundTemperature(double annualMean, double amplitude, double dayO
   }
 
   /**
+   * The wave of a year's air: first harmonic of its dry bulb.
+   *
+   * @param year hours of a year
+   * @return mean, half swing and coldest day
+   */
+  public static GroundTemperature ofAir(WeatherYear year) {
+    double sum = 0;
+    double cosine = 0;
+    double sine = 0;
+    for (int hour = 1; hour <= WeatherYear.COUNT; hour++) {
+      double angle = 2 * Math.PI * hour / WeatherYear.COUNT;
+      double dryBulb = year.dryBulb(hour);
+      sum += dryBulb;
+      cosine += dryBulb * Math.cos(angle);
+      sine += dryBulb * Math.sin(angle);
+    }
+    double amplitude = 2 * Math.hypot(cosine, sine) / WeatherYear.COUNT;
+    double coldest = Math.atan2(-sine, -cosine) / (2 * Math.PI);
+    // A fraction of the year past midnight of 1 January; day 1 is its first day.
+    double day = 1 + DAYS * (coldest < 0 ? coldest + 1 : coldest);
+    return new GroundTemperature(sum / WeatherYear.COUNT, amplitude, day);
+  }
+
+  /**
    * Temperature at a depth on a day.
    *
    * @param depth depth below the surface, m, 0 to 50

@@ -1,0 +1,19 @@
+package org.shopclime.balance;
+
+import org.shopclime.air.MoistAir;
+
+/**
+ * Outdoor air of one hour.
+ *
+ * @param dryBulb mean temperature, °C
+ * @param humidityRatio kg of water per kg of dry air
+ * @param pressure Pa
+ * @param wind wind at the station's mast, m/s
+ */
+record HourAir(double dryBulb, double humidityRatio, double pressure, double wind) {
+
+  /** Dry air in a cubic metre, kg. */
+  double dryAirDensity() {
+    return MoistAir.dryAirDensity(dryBulb, humidityRatio, pressure);
+  }
+}

@@ -1,0 +1,50 @@
+package org.shopclime.balance;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Where the sun on a shop ends: on its outer faces, in its glass, and through the glass on the
+ * faces inside.
+ *
+ * @param pieces heat paths
+ * @param sun sun on the outer faces
+ * @param inside where sun through the windows ends, by room
+ */
+record SunHeat(List<Piece> pieces, SunOnShop sun, List<SunInside> inside) {
+
+  static SunHeat of(Skeleton skeleton, SunOnShop sun) {
+    return new SunHeat(
+        skeleton.pieces(),
+        sun,
+        IntStream.range(0, skeleton.rooms().size())
+            .mapToObj(room -> new SunInside(skeleton.pieces(), room))
+            .toList());
+  }
+
+  /** Adds what falls on one outdoor path in one hour, wherever it ends. */
+  void put(int chain, int hour, HourSink into) {
+    Piece piece = pieces.get(chain);
+    double absorbed = sun.absorbed(chain, hour) * piece.area();
+    double insidePart = piece.pane().map(Piece.Pane::absorbedInside).orElse(0.0);
+    into.addLeft(chain, hour, absorbed * (1 - insidePart));
+    into.addRight(chain, hour, absorbed * insidePart);
+    if (piece.pane().isPresent()) {
+      scatter(piece, chain, hour, into);
+    }
+  }
+
+  private void scatter(Piece window, int chain, int hour, HourSink into) {
+    double beam = sun.beam(chain, hour) * window.area();
+    double diffuse = sun.diffuse(chain, hour) * window.area();
+    if (beam + diffuse > 0) {
+      SunInside spread = inside.get(window.room());
+      for (int other = 0; other < pieces.size(); other++) {
+        int left = 2 * other;
+        int right = left + 1;
+        into.addLeft(other, hour, beam * spread.direct(left) + diffuse * spread.scattered(left));
+        into.addRight(other, hour, beam * spread.direct(right) + diffuse * spread.scattered(right));
+      }
+    }
+  }
+}
