@@ -171,6 +171,16 @@ public final class YearWeather {
     return ground;
   }
 
+  /**
+   * Month of an hour.
+   *
+   * @param hour 0 to 8,759
+   * @return 1 to 12
+   */
+  public static int monthOf(int hour) {
+    return date(hour / Profile.HOURS).getMonthValue();
+  }
+
   static LocalDate date(int day) {
     return LocalDate.ofYearDay(YEAR, day + 1);
   }

@@ -40,6 +40,7 @@ public final class March {
   private final double[] from;
 
   private final double[] plant;
+  private final double[] plantAhead;
   private final double[] boundary;
   private boolean stepped;
 
@@ -64,6 +65,7 @@ public final class March {
     spareStage = new double[size];
     from = new double[size];
     plant = new double[network.rooms()];
+    plantAhead = new double[network.rooms()];
     boundary = new double[network.boundaries()];
   }
 
@@ -337,5 +339,24 @@ public final class March {
   public double lookAhead(Drivers d, int room) {
     Network.same(network, d.network);
     return trial(now, d)[network.air(room)];
+  }
+
+  /**
+   * What a step would take to hold a room, without making it: for controls.
+   *
+   * @param d drivers, constant over the step, that hold the room
+   * @param room number of the room asked for
+   * @return plant heat into its air, mean over that step, W; 0 for a floating room
+   * @throws IllegalArgumentException if the drivers are those of another network
+   */
+  public double lookAheadPlant(Drivers d, int room) {
+    Network.same(network, d.network);
+    Arrays.fill(plantAhead, 0);
+    reduction.solve(now, d, spareStage);
+    reduction.addPlant(1 - GAMMA, d, plantAhead);
+    onward(now, spareStage);
+    reduction.solve(from, d, next);
+    reduction.addPlant(GAMMA, d, plantAhead);
+    return plantAhead[network.air(room)];
   }
 }

@@ -1,9 +1,9 @@
 package org.shopclime.run;
 
 import org.shopclime.balance.DaySlots;
-import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
+import org.shopclime.heat.Network;
 
 /** Heat and water of all rooms and walls together through one day, kept where somebody audits. */
 final class DayLedger {
@@ -46,14 +46,18 @@ final class DayLedger {
     air = new double[rooms][DaySlots.COUNT];
   }
 
+  /** Heat that plants which hold a room put into it, J; below 0 where they cool. */
+  double plants;
+
   /** One step of the network. */
-  void heat(ShopModel model, March march, Drivers drivers, double removedWatts, double seconds) {
+  void heat(Network network, March march, Drivers drivers, double removedWatts, double seconds) {
     removed += removedWatts * seconds;
     sources += (drivers.sources() + removedWatts) * seconds;
-    for (int room = 0; room < model.rooms(); room++) {
+    for (int room = 0; room < network.rooms(); room++) {
       streams += drivers.inflowHeat(room, march.meanAir(room)) * seconds;
+      plants += march.plant(room) * seconds;
     }
-    for (int boundary = 0; boundary < model.network().boundaries(); boundary++) {
+    for (int boundary = 0; boundary < network.boundaries(); boundary++) {
       boundaries += march.boundaryHeat(boundary) * seconds;
     }
     stored += march.storedHeatChange();

@@ -62,7 +62,7 @@ final class DayRunner {
     seconds = DaySlots.SECONDS / parts;
     march = new March(model.network(), seconds);
     drivers = new Drivers(model.network());
-    moisture = new Moisture(days);
+    moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
   }
 
@@ -99,7 +99,7 @@ final class DayRunner {
     march.restore(state.heat);
     moisture.restore(state.water);
     for (int r = 0; r < model.rooms(); r++) {
-      moisture.within(r, march.air(r));
+      moisture.within(r, march.air(r), model.pressure());
     }
   }
 
@@ -176,15 +176,20 @@ final class DayRunner {
     for (int r = 0; r < model.rooms(); r++) {
       double coil =
           able != null && r == room
-              ? Math.min(
-                  fraction * able.condensate(),
-                  moisture.humidityRatio(r) * model.dryAirMass(r) / seconds)
+              ? Math.min(fraction * able.condensate(), moisture.coilLimit(r, seconds))
               : 0;
-      moisture.step(r, kind, slot, seconds, march.air(r), inflow[r], coil, ledger);
+      Moisture.Around around =
+          new Moisture.Around(
+              model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
+              inflow[r],
+              days.latentGains(kind)[r * DaySlots.COUNT + slot],
+              model.pressure(),
+              seconds);
+      moisture.step(r, around, march.air(r), coil, ledger);
     }
     if (ledger.isPresent()) {
       double removed = able == null ? 0 : fraction * able.sensible();
-      ledger.get().heat(model, march, drivers, removed, seconds);
+      ledger.get().heat(model.network(), march, drivers, removed, seconds);
       for (int r = 0; r < model.rooms(); r++) {
         ledger.get().inflow[r][slot] = inflow[r];
         ledger.get().air[r][slot] = march.meanAir(r);

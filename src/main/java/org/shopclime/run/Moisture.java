@@ -1,10 +1,10 @@
 package org.shopclime.run;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.shopclime.air.MoistAir;
-import org.shopclime.balance.DayKind;
-import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.balance.ShopYear;
 
 /**
  * Water in the air of each room: outdoor air, people and work, the coil, and one lumped store of
@@ -13,39 +13,57 @@ import org.shopclime.balance.ShopModel;
  */
 final class Moisture {
 
-  private final ShopDays days;
-  private final ShopModel model;
   private final double[] airMass;
   private final double[] storeMass;
   private final double[] exchange;
   private final double[] air;
   private final double[] store;
 
-  /**
-   * A start with the air of every room as outdoors on average.
-   *
-   * @param days the shop on a day
-   */
-  Moisture(ShopDays days) {
-    this.days = days;
-    this.model = days.model();
-    int rooms = model.rooms();
+  private Moisture(int rooms, double start) {
     airMass = new double[rooms];
     storeMass = new double[rooms];
     exchange = new double[rooms];
     air = new double[rooms];
     store = new double[rooms];
+    Arrays.fill(air, start);
+    Arrays.fill(store, start);
+  }
+
+  /**
+   * A start with the air of every room as outdoors on average.
+   *
+   * @param model the shop on a day
+   * @return water of its rooms
+   */
+  static Moisture of(ShopModel model) {
     double outdoor = 0;
     for (int hour = 1; hour <= 24; hour++) {
       outdoor += model.outdoorHumidityRatio(hour) / 24;
     }
-    for (int room = 0; room < rooms; room++) {
-      airMass[room] = model.dryAirMass(room);
-      storeMass[room] = model.moistureStore(room);
-      exchange[room] = model.moistureExchange(room);
-      air[room] = outdoor;
-      store[room] = outdoor;
+    Moisture moisture = new Moisture(model.rooms(), outdoor);
+    for (int room = 0; room < model.rooms(); room++) {
+      moisture.airMass[room] = model.dryAirMass(room);
+      moisture.storeMass[room] = model.moistureStore(room);
+      moisture.exchange[room] = model.moistureExchange(room);
     }
+    return moisture;
+  }
+
+  /**
+   * A start with the air of every room as outdoors in an hour.
+   *
+   * @param year the shop through a year
+   * @param hour the hour
+   * @return water of its rooms
+   */
+  static Moisture of(ShopYear year, int hour) {
+    Moisture moisture = new Moisture(year.rooms(), year.outdoorHumidityRatio(hour));
+    for (int room = 0; room < year.rooms(); room++) {
+      moisture.airMass[room] = year.dryAirMass(room);
+      moisture.storeMass[room] = year.moistureStore(room);
+      moisture.exchange[room] = year.moistureExchange(room);
+    }
+    return moisture;
   }
 
   double humidityRatio(int room) {
@@ -74,35 +92,42 @@ final class Moisture {
   }
 
   /** Brings air that a guess made too moist or drier than dry back into what can be. */
-  void within(int room, double celsius) {
-    double saturated = MoistAir.saturationHumidityRatio(celsius, model.pressure());
+  void within(int room, double celsius, double pressure) {
+    double saturated = MoistAir.saturationHumidityRatio(celsius, pressure);
     air[room] = Math.max(0, Math.min(air[room], saturated));
     store[room] = Math.max(0, store[room]);
+  }
+
+  /**
+   * What acts on the water of a room in a step.
+   *
+   * @param outdoor outdoor humidity ratio, kg/kg
+   * @param inflow outdoor air, kg of dry air a second
+   * @param gain water given off, kg/s
+   * @param pressure Pa
+   * @param seconds length of the step, s
+   */
+  record Around(double outdoor, double inflow, double gain, double pressure, double seconds) {}
+
+  /** Most water a coil can take from a room's air in a step, kg/s. */
+  double coilLimit(int room, double seconds) {
+    return air[room] * airMass[room] / seconds;
   }
 
   /**
    * One step of one room.
    *
    * @param room index
-   * @param kind working or idle day
-   * @param slot five-minute slot
-   * @param seconds length of the step, s
-   * @param celsius air temperature at its end, °C; water beyond saturation falls out
-   * @param inflow outdoor air, kg of dry air a second
+   * @param around what else acts on it
+   * @param celsius air temperature at the step's end, °C; water beyond saturation falls out
    * @param coil water taken out, kg/s
    * @param ledger account of the water, if one is kept
    */
-  void step(
-      int room,
-      DayKind kind,
-      int slot,
-      double seconds,
-      double celsius,
-      double inflow,
-      double coil,
-      Optional<DayLedger> ledger) {
-    double outdoor = model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1);
-    double gain = days.latentGains(kind)[room * DaySlots.COUNT + slot];
+  void step(int room, Around around, double celsius, double coil, Optional<DayLedger> ledger) {
+    double outdoor = around.outdoor();
+    double gain = around.gain();
+    double inflow = around.inflow();
+    double seconds = around.seconds();
     double held = storeMass[room] / seconds;
     double k = exchange[room];
     // what the store takes from the air is (next - store) times this, its own change counted in
@@ -110,7 +135,7 @@ final class Moisture {
     double mass = airMass[room] / seconds;
     double brought = mass * air[room] + inflow * outdoor + gain - coil + into * store[room];
     double next = brought / (mass + inflow + into);
-    double saturated = MoistAir.saturationHumidityRatio(celsius, model.pressure());
+    double saturated = MoistAir.saturationHumidityRatio(celsius, around.pressure());
     double fallen = 0;
     if (next > saturated) {
       fallen = brought - saturated * (mass + inflow + into);

@@ -19,6 +19,11 @@ import org.shopclime.quantity.Kind;
  * @param fans fans that move air in or out
  * @param gains what gives off heat here
  * @param contents what must be cooled besides air and faces
+ * @param cooling what cools the room through the year, where it is a cooled room
+ * @param cooledWhen when that is on; "work": from start to end of work, breaks included
+ * @param heating what heats the room through the year, where it is a cooled room
+ * @param heatedTo temperature it is heated to, °C; absent: that of the shop
+ * @param heatedWhen when that is on
  */
 public record Room(
     @Say(label = "Name", help = "Other rooms' walls refer to it.") String name,
@@ -55,13 +60,86 @@ public record Room(
     @Say(label = "Leakage") Leakage leakage,
     @Say(label = "Fans", otherwise = "[]") List<Fan> fans,
     @Say(label = "Heat from work", otherwise = "[]") List<Gain> gains,
-    @Say(label = "Contents", otherwise = "{}") Contents contents) {
+    @Say(label = "Contents", otherwise = "{}") Contents contents,
+    @Say(
+            label = "Cooled in the year by",
+            help = "For the year's run: the shop's unit, an ideal one that is always enough, none.",
+            otherwise = "unit")
+        RoomCooling cooling,
+    @Say(label = "Cooled when", help = "For the year's run.", otherwise = "work")
+        Schedule cooledWhen,
+    @Say(
+            label = "Heated in the year by",
+            help = "For the year's run: an ideal heater that is always enough, or none.",
+            otherwise = "ideal")
+        RoomHeating heating,
+    @Say(
+            label = "Heated to",
+            help = "For the year's run; leave empty for the shop's winter temperature.",
+            kind = Kind.TEMPERATURE,
+            min = 0,
+            max = 35,
+            usualMin = 5,
+            usualMax = 24,
+            otherwise = "none")
+        Optional<Double> heatedTo,
+    @Say(label = "Heated when", help = "For the year's run.", otherwise = "work")
+        Schedule heatedWhen) {
 
   /** Copies the lists. */
   public Room {
     faces = List.copyOf(faces);
     fans = List.copyOf(fans);
     gains = List.copyOf(gains);
+  }
+
+  /**
+   * A room that is cooled by the shop's unit and heated by what is enough, while work goes on.
+   *
+   * @param name what the owner calls it
+   * @param use held at its set point, or floating
+   * @param floorArea floor area, m²
+   * @param height mean height, m
+   * @param volume volume of air, m³; absent: floor area times height
+   * @param setPoint wished air temperature, °C
+   * @param wishedHumidity wished relative humidity, 0 to 1
+   * @param faces walls, roofs, ceilings, floors
+   * @param leakage how leaky the room is to outdoors
+   * @param fans fans that move air in or out
+   * @param gains what gives off heat here
+   * @param contents what must be cooled besides air and faces
+   */
+  public Room(
+      String name,
+      RoomUse use,
+      double floorArea,
+      double height,
+      Optional<Double> volume,
+      double setPoint,
+      double wishedHumidity,
+      List<Face> faces,
+      Leakage leakage,
+      List<Fan> fans,
+      List<Gain> gains,
+      Contents contents) {
+    this(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents,
+        RoomCooling.UNIT,
+        ScheduleText.work(),
+        RoomHeating.IDEAL,
+        Optional.empty(),
+        ScheduleText.work());
   }
 
   /**
@@ -92,7 +170,12 @@ public record Room(
         leakage,
         fans,
         gains,
-        contents);
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
   }
 
   /**
@@ -114,7 +197,12 @@ public record Room(
         leakage,
         fans,
         gains,
-        contents);
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
   }
 
   /**
@@ -136,7 +224,12 @@ public record Room(
         leakage,
         fans,
         gains,
-        contents);
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
   }
 
   /**
@@ -158,7 +251,12 @@ public record Room(
         leakage,
         fans,
         gains,
-        contents);
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
   }
 
   /**
@@ -180,6 +278,11 @@ public record Room(
         leakage,
         fans,
         gains,
-        contents);
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
   }
 }

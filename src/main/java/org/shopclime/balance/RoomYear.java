@@ -1,0 +1,74 @@
+package org.shopclime.balance;
+
+import org.shopclime.gain.HeatGain;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.Shop;
+
+/** Gains and plant hours of one room on each of the fourteen days a year is made of. */
+final class RoomYear {
+
+  private final double[][] convective = new double[YearWeek.PLANS][Profile.HOURS];
+  private final double[][] radiant = new double[YearWeek.PLANS][Profile.HOURS];
+  private final double[][] moisture = new double[YearWeek.PLANS][Profile.HOURS];
+  private final double[][] working = new double[YearWeek.PLANS][Profile.HOURS];
+  private final boolean[][] cooling = new boolean[YearWeek.PLANS][Profile.HOURS];
+  private final boolean[][] heating = new boolean[YearWeek.PLANS][Profile.HOURS];
+
+  RoomYear(Shop shop, Skeleton skeleton, int room, YearWeek week) {
+    Room owner = skeleton.rooms().get(room);
+    for (int plan = 0; plan < YearWeek.PLANS; plan++) {
+      for (Skeleton.GainPlace place : skeleton.gains()) {
+        if (place.component().room() == room) {
+          HeatGain heat = GainHeat.fullOn(place.gain(), owner.setPoint());
+          DaySlots slots = week.slots(place.gain().when(), plan);
+          for (int hour = 0; hour < Profile.HOURS; hour++) {
+            double on = mean(slots, hour);
+            convective[plan][hour] += heat.convective() * on;
+            radiant[plan][hour] += heat.radiant() * on;
+            moisture[plan][hour] += heat.moisture() * on;
+          }
+        }
+      }
+      DaySlots work = week.slots(shop.work().hours(), plan);
+      DaySlots cooled = week.plant(owner.cooledWhen(), plan);
+      DaySlots heated = week.plant(owner.heatedWhen(), plan);
+      for (int hour = 0; hour < Profile.HOURS; hour++) {
+        working[plan][hour] = mean(work, hour);
+        cooling[plan][hour] = mean(cooled, hour) >= 0.5;
+        heating[plan][hour] = mean(heated, hour) >= 0.5;
+      }
+    }
+  }
+
+  private static double mean(DaySlots slots, int hour) {
+    return slots.mean(hour * DaySlots.PER_HOUR, DaySlots.PER_HOUR);
+  }
+
+  /** Convective heat of gains, W. */
+  double convective(int plan, int hour) {
+    return convective[plan][hour];
+  }
+
+  /** Radiant heat of gains, W. */
+  double radiant(int plan, int hour) {
+    return radiant[plan][hour];
+  }
+
+  /** Water given off, kg/s. */
+  double moisture(int plan, int hour) {
+    return moisture[plan][hour];
+  }
+
+  /** Part of the hour that is worked. */
+  double working(int plan, int hour) {
+    return working[plan][hour];
+  }
+
+  boolean coolingOn(int plan, int hour) {
+    return cooling[plan][hour];
+  }
+
+  boolean heatingOn(int plan, int hour) {
+    return heating[plan][hour];
+  }
+}

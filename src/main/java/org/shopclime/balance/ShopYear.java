@@ -1,0 +1,410 @@
+package org.shopclime.balance;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.shopclime.air.MoistAir;
+import org.shopclime.envelope.Season;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.Network;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.RoomCooling;
+import org.shopclime.shop.RoomHeating;
+import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.Shop;
+
+/**
+ * A shop through a year as numbers: one network for each season, and what drives it hour by hour.
+ * Every span is taken at its likely value.
+ *
+ * <p>Months with a mean of 15 °C and more have the films of the cooling season, the others those of
+ * the heating season. Radiation is linear about the faces' mean temperatures of the season. Can be
+ * read by several threads at once.
+ */
+public final class ShopYear {
+
+  private final Shop shop;
+  private final YearWeather weather;
+  private final Skeleton skeleton;
+  private final YearSun sun;
+  private final YearWeek week;
+  private final int[] plans = new int[YearWeather.DAYS];
+  private final Season[] seasons;
+  private final Map<Season, Network> networks = new EnumMap<>(Season.class);
+  private final YearDrivers drivers;
+  private final AirOpenings openings;
+  private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
+  private final List<RoomYear> rooms = new ArrayList<>();
+
+  private ShopYear(Shop shop, YearWeather weather, DayOfWeek first) {
+    this.shop = shop;
+    this.weather = weather;
+    week = new YearWeek(shop.work(), first);
+    for (int day = 0; day < YearWeather.DAYS; day++) {
+      plans[day] = week.planOf(day);
+    }
+    seasons = SeasonOfMonth.of(weather);
+    skeleton = SkeletonMaker.of(shop, Season.COOLING);
+    sun = new YearSun(skeleton.pieces(), weather, shop.place().groundReflectance());
+    openings = new AirOpenings(skeleton, shop.place().shelter());
+    for (int plan = 0; plan < YearWeek.PLANS; plan++) {
+      int of = plan;
+      air.add(
+          skeleton.air().stream()
+              .map(each -> AirOpenings.Plan.of(each, schedule -> week.slots(schedule, of)))
+              .toList());
+    }
+    for (int room = 0; room < skeleton.rooms().size(); room++) {
+      rooms.add(new RoomYear(shop, skeleton, room, week));
+    }
+    drivers = new YearDrivers(skeleton.pieces().size());
+    SunHeat heat = SunHeat.of(skeleton, sun.onShop());
+    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+      for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
+        if (skeleton.pieces().get(chain).outside() instanceof Piece.Outdoors) {
+          heat.put(chain, hour, drivers);
+        }
+      }
+    }
+    for (Season season : Season.values()) {
+      if (List.of(seasons).contains(season)) {
+        networks.put(season, new SeasonMaker(this, season).make());
+      }
+    }
+  }
+
+  /**
+   * A shop through a year.
+   *
+   * @param shop a shop that passed its checks
+   * @param weather the year
+   * @return its numbers; 1 January is a Wednesday
+   */
+  public static ShopYear of(Shop shop, YearWeather weather) {
+    return new ShopYear(shop, weather, YearWeather.date(0).getDayOfWeek());
+  }
+
+  /**
+   * A shop through a year whose weeks begin as told.
+   *
+   * @param shop a shop that passed its checks
+   * @param weather the year
+   * @param first day of the week that 1 January is
+   * @return its numbers
+   */
+  public static ShopYear of(Shop shop, YearWeather weather, DayOfWeek first) {
+    return new ShopYear(shop, weather, first);
+  }
+
+  Shop shop() {
+    return shop;
+  }
+
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
+  YearDrivers drivers() {
+    return drivers;
+  }
+
+  List<RoomYear> roomYears() {
+    return rooms;
+  }
+
+  int plan(int hour) {
+    return plans[hour / Profile.HOURS];
+  }
+
+  /**
+   * The weather.
+   *
+   * @return year that drives the shop
+   */
+  public YearWeather weather() {
+    return weather;
+  }
+
+  Season season(int hour) {
+    return seasons[YearWeather.monthOf(hour) - 1];
+  }
+
+  /**
+   * How many networks stand through the year, one for each season.
+   *
+   * @return 1 or 2
+   */
+  public int networks() {
+    return networks.size();
+  }
+
+  /**
+   * Which network stands in an hour.
+   *
+   * @param hour 0 to 8,759
+   * @return number of the network, from 0
+   */
+  public int networkOf(int hour) {
+    return List.copyOf(networks.keySet()).indexOf(season(hour));
+  }
+
+  /**
+   * A network; room i of it is room i of the shop.
+   *
+   * @param number 0 to {@link #networks()} - 1
+   * @return network
+   */
+  public Network network(int number) {
+    return List.copyOf(networks.values()).get(number);
+  }
+
+  /**
+   * Sets temperatures and sources of an hour; air flows, holds and plants are the caller's.
+   *
+   * @param into drivers to set, of that hour's network
+   * @param hour 0 to 8,759
+   */
+  public void fill(Drivers into, int hour) {
+    drivers.fill(into, hour);
+    int of = hour % Profile.HOURS;
+    int plan = plan(hour);
+    for (int room = 0; room < rooms.size(); room++) {
+      into.airSource(room, rooms.get(room).convective(plan, of));
+      into.starSource(room, rooms.get(room).radiant(plan, of));
+    }
+  }
+
+  /**
+   * Outdoor air entering a room.
+   *
+   * @param room index of the room
+   * @param celsius its air temperature, °C
+   * @param hour 0 to 8,759
+   * @return kg of dry air a second
+   */
+  public double inflow(int room, double celsius, int hour) {
+    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
+    AirOpenings.Plan plan = air.get(plan(hour)).get(room);
+    return openings.flow(room, celsius, weather.air(hour), plan, slot, DaySlots.PER_HOUR, null);
+  }
+
+  /**
+   * Outdoor humidity ratio.
+   *
+   * @param hour 0 to 8,759
+   * @return kg/kg
+   */
+  public double outdoorHumidityRatio(int hour) {
+    return weather.air(hour).humidityRatio();
+  }
+
+  /**
+   * Air pressure inside: the year's mean, so that air on the edge of fog does not pass it when the
+   * weather changes.
+   *
+   * @return Pa
+   */
+  public double pressure() {
+    return weather.pressure();
+  }
+
+  /**
+   * Convective heat of gains in a room.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return W
+   */
+  public double airGain(int room, int hour) {
+    return rooms.get(room).convective(plan(hour), hour % Profile.HOURS);
+  }
+
+  /**
+   * Water given off in a room.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return kg/s
+   */
+  public double latentGain(int room, int hour) {
+    return rooms.get(room).moisture(plan(hour), hour % Profile.HOURS);
+  }
+
+  /**
+   * Whether work goes on.
+   *
+   * @param hour 0 to 8,759
+   * @return part of the hour, 0 to 1
+   */
+  public double working(int hour) {
+    return rooms.get(0).working(plan(hour), hour % Profile.HOURS);
+  }
+
+  /**
+   * Whether the cooling of a room is switched on.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return true where it is on through half of the hour or more
+   */
+  public boolean coolingOn(int room, int hour) {
+    return rooms.get(room).coolingOn(plan(hour), hour % Profile.HOURS);
+  }
+
+  /**
+   * Whether the heating of a room is switched on.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return true where it is on through half of the hour or more
+   */
+  public boolean heatingOn(int room, int hour) {
+    return rooms.get(room).heatingOn(plan(hour), hour % Profile.HOURS);
+  }
+
+  /**
+   * Temperature a room is cooled to.
+   *
+   * @param room index of the room
+   * @return °C
+   */
+  public double cooledTo(int room) {
+    return room(room).setPoint();
+  }
+
+  /**
+   * Temperature a room is heated to.
+   *
+   * @param room index of the room
+   * @return °C
+   */
+  public double heatedTo(int room) {
+    return room(room).heatedTo().orElse(shop.work().winterTemperature());
+  }
+
+  /**
+   * Whether the shop's unit cools a room, where it stands in it.
+   *
+   * @param room index of the room
+   * @return false in a room that floats
+   */
+  public boolean isCooledByUnit(int room) {
+    return cooling(room) == RoomCooling.UNIT;
+  }
+
+  /**
+   * Whether a plant cools a room that always holds its set point.
+   *
+   * @param room index of the room
+   * @return false in a room that floats
+   */
+  public boolean isCooledIdeally(int room) {
+    return cooling(room) == RoomCooling.IDEAL;
+  }
+
+  /**
+   * Whether a plant heats a room.
+   *
+   * @param room index of the room
+   * @return false in a room that floats
+   */
+  public boolean isHeated(int room) {
+    return room(room).use() == RoomUse.COOLED && room(room).heating() == RoomHeating.IDEAL;
+  }
+
+  private RoomCooling cooling(int room) {
+    return room(room).use() == RoomUse.COOLED ? room(room).cooling() : RoomCooling.NONE;
+  }
+
+  /**
+   * Dry air in a room.
+   *
+   * @param room index
+   * @return kg
+   */
+  public double dryAirMass(int room) {
+    return room(room).airVolume()
+        * MoistAir.dryAirDensity(cooledTo(room), wishedHumidityRatio(room), weather.pressure());
+  }
+
+  private double wishedHumidityRatio(int room) {
+    return MoistAir.humidityRatioFromRelativeHumidity(
+        cooledTo(room), room(room).wishedHumidity(), weather.pressure());
+  }
+
+  /**
+   * Water that walls and wood of a room take up for each kg/kg by which its air grows moister.
+   *
+   * @param room index
+   * @return kg
+   */
+  public double moistureStore(int room) {
+    return skeleton.stores().get(room).perRelativeHumidity()
+        / MoistAir.saturationHumidityRatio(cooledTo(room), weather.pressure());
+  }
+
+  /**
+   * Water that passes between air and store for each kg/kg of difference.
+   *
+   * @param room index
+   * @return kg/s
+   */
+  public double moistureExchange(int room) {
+    return skeleton.stores().get(room).exchange();
+  }
+
+  /**
+   * Sun on the outer faces and through the glass.
+   *
+   * @return one entry for each outdoor face, window and door, in the owner's order
+   */
+  public List<SurfaceSun> surfaces() {
+    Map<String, SurfaceSun> found = new java.util.LinkedHashMap<>();
+    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
+      Piece piece = skeleton.pieces().get(chain);
+      if (piece.outside() instanceof Piece.Outdoors outdoors) {
+        String name = piece.component().name();
+        double through = piece.pane().isPresent() ? sun.transmitted(chain) : 0;
+        found.putIfAbsent(
+            piece.room() + name,
+            new SurfaceSun(name, room(piece.room()).name(), sun.incident(outdoors), through));
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  /**
+   * Sun of a year on one surface.
+   *
+   * @param name what the owner calls it
+   * @param room name of the room behind it
+   * @param incident sun on it, shade left out, kWh/m²
+   * @param transmitted sun let through, kWh/m² of glass, shade counted; 0 where it is opaque
+   */
+  public record SurfaceSun(String name, String room, double incident, double transmitted) {}
+
+  /**
+   * Number of rooms.
+   *
+   * @return 1 or more
+   */
+  public int rooms() {
+    return skeleton.rooms().size();
+  }
+
+  /**
+   * Name of a room.
+   *
+   * @param room index
+   * @return as the owner calls it
+   */
+  public String roomName(int room) {
+    return room(room).name();
+  }
+
+  private Room room(int room) {
+    return skeleton.rooms().get(room);
+  }
+}

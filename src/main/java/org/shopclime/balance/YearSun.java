@@ -1,0 +1,80 @@
+package org.shopclime.balance;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.shopclime.sun.FaceSun;
+import org.shopclime.sun.PerezSky;
+
+/** Sun of every hour of a year on the outer faces of a shop, and its sums. */
+final class YearSun {
+
+  private static final double KILOWATTS = 1e-3;
+
+  private final List<Piece> pieces;
+  private final SunOnShop onShop;
+  private final Map<String, double[]> incident = new LinkedHashMap<>();
+  private final double[] transmitted;
+
+  /**
+   * Sun of a year.
+   *
+   * @param pieces heat paths
+   * @param weather the year
+   * @param groundReflectance part of the sun the ground throws back
+   */
+  YearSun(List<Piece> pieces, YearWeather weather, double groundReflectance) {
+    this.pieces = pieces;
+    onShop = new SunOnShop(pieces.size(), YearWeather.HOURS);
+    transmitted = new double[pieces.size()];
+    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+      if (weather.direct(hour) + weather.diffuse(hour) > 0) {
+        shine(hour, weather, groundReflectance);
+      }
+    }
+  }
+
+  private void shine(int hour, YearWeather weather, double groundReflectance) {
+    Map<String, FaceSun> faces = new LinkedHashMap<>();
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
+        FaceSun face =
+            faces.computeIfAbsent(
+                key(outdoors),
+                key ->
+                    PerezSky.on(
+                        outdoors.tilt(),
+                        outdoors.azimuth(),
+                        weather.sun(hour),
+                        weather.direct(hour),
+                        weather.diffuse(hour),
+                        hour / Profile.HOURS + 1,
+                        groundReflectance));
+        onShop.put(chain, hour, pieces.get(chain), outdoors, weather.sun(hour), face);
+        transmitted[chain] += (onShop.beam(chain, hour) + onShop.diffuse(chain, hour)) * KILOWATTS;
+      }
+    }
+    faces.forEach(
+        (key, face) ->
+            incident.computeIfAbsent(key, none -> new double[1])[0] += face.total() * KILOWATTS);
+  }
+
+  private static String key(Piece.Outdoors outdoors) {
+    return outdoors.tilt() + " " + outdoors.azimuth();
+  }
+
+  SunOnShop onShop() {
+    return onShop;
+  }
+
+  /** Sun on a square metre of an outdoor path through the year, shade left out, kWh/m². */
+  double incident(Piece.Outdoors outdoors) {
+    double[] sum = incident.get(key(outdoors));
+    return sum == null ? 0 : sum[0];
+  }
+
+  /** Sun let through by a square metre of glass through the year, kWh/m². */
+  double transmitted(int chain) {
+    return transmitted[chain];
+  }
+}

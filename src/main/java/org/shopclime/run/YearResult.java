@@ -1,0 +1,185 @@
+package org.shopclime.run;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntToDoubleFunction;
+import org.shopclime.balance.ShopYear;
+import org.shopclime.balance.YearWeather;
+
+/** What a year's run tells of each room: hours are means, from 0 to 8,759. */
+public final class YearResult {
+
+  /** What is told of each room and hour. */
+  public enum Figure {
+    /** Air temperature, °C. */
+    AIR,
+    /** Mean of air and radiant temperature, °C. */
+    OPERATIVE,
+    /** Humidity ratio, kg/kg. */
+    HUMIDITY_RATIO,
+    /** Heat put in by a heating plant, W. */
+    HEATING,
+    /** Sensible heat taken out by an ideal plant or the unit, W. */
+    COOLING,
+    /** Latent heat taken out by the unit, W. */
+    LATENT,
+    /** Electric power of the unit, W. */
+    POWER
+  }
+
+  private final ShopYear year;
+  private final double share;
+  private final Map<Figure, double[][]> values = new EnumMap<>(Figure.class);
+
+  YearResult(ShopYear year, int steps) {
+    this.year = year;
+    share = 1.0 / steps;
+    for (Figure figure : Figure.values()) {
+      values.put(figure, new double[year.rooms()][YearWeather.HOURS]);
+    }
+  }
+
+  void add(
+      int room,
+      int hour,
+      double air,
+      double operative,
+      double humidityRatio,
+      double heating,
+      double cooling,
+      double latent,
+      double power) {
+    put(Figure.AIR, room, hour, air);
+    put(Figure.OPERATIVE, room, hour, operative);
+    put(Figure.HUMIDITY_RATIO, room, hour, humidityRatio);
+    put(Figure.HEATING, room, hour, heating);
+    put(Figure.COOLING, room, hour, cooling);
+    put(Figure.LATENT, room, hour, latent);
+    put(Figure.POWER, room, hour, power);
+  }
+
+  private void put(Figure figure, int room, int hour, double value) {
+    values.get(figure)[room][hour] += share * value;
+  }
+
+  /**
+   * The shop that was run.
+   *
+   * @return the shop through its year
+   */
+  public ShopYear year() {
+    return year;
+  }
+
+  /**
+   * One figure of one hour.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return mean of the hour
+   */
+  public double at(Figure figure, int room, int hour) {
+    return values.get(figure)[room][hour];
+  }
+
+  /**
+   * A sum over the year.
+   *
+   * @param figure one told in W
+   * @param room index of the room
+   * @return kWh
+   */
+  public double kilowattHours(Figure figure, int room) {
+    return sum(hour -> at(figure, room, hour)) / 1000;
+  }
+
+  /**
+   * A sum over a month.
+   *
+   * @param figure one told in W
+   * @param room index of the room
+   * @param month 1 to 12
+   * @return kWh
+   */
+  public double kilowattHours(Figure figure, int room, int month) {
+    return sum(hour -> YearWeather.monthOf(hour) == month ? at(figure, room, hour) : 0) / 1000;
+  }
+
+  /**
+   * The hour of the greatest value; the first of equals.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @return 0 to 8,759
+   */
+  public int peakHour(Figure figure, int room) {
+    return best(figure, room, value -> value);
+  }
+
+  /**
+   * The hour of the least value; the first of equals.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @return 0 to 8,759
+   */
+  public int leastHour(Figure figure, int room) {
+    return best(figure, room, value -> -value);
+  }
+
+  /**
+   * Mean over the year.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @return mean
+   */
+  public double mean(Figure figure, int room) {
+    return sum(hour -> at(figure, room, hour)) / YearWeather.HOURS;
+  }
+
+  /**
+   * Hours whose mean lies above a value.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @param value limit
+   * @return number of hours, 0 to 8,760
+   */
+  public int hoursAbove(Figure figure, int room, double value) {
+    return (int) sum(hour -> at(figure, room, hour) > value ? 1 : 0);
+  }
+
+  /**
+   * The same while work goes on, each hour counting by the part of it that is worked.
+   *
+   * @param figure which
+   * @param room index of the room
+   * @param value limit
+   * @return hours, 0 to 8,760
+   */
+  public double workHoursAbove(Figure figure, int room, double value) {
+    return sum(hour -> at(figure, room, hour) > value ? year.working(hour) : 0);
+  }
+
+  private int best(Figure figure, int room, DoubleUnaryOperator worth) {
+    int best = 0;
+    for (int hour = 1; hour < YearWeather.HOURS; hour++) {
+      if (worth.applyAsDouble(at(figure, room, hour))
+          > worth.applyAsDouble(at(figure, room, best))) {
+        best = hour;
+      }
+    }
+    return best;
+  }
+
+  private static double sum(IntToDoubleFunction value) {
+    double sum = 0;
+    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+      sum += value.applyAsDouble(hour);
+    }
+    return sum;
+  }
+}
