@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Finds stations by what a person types. */
@@ -111,10 +110,20 @@ final class StationSearch {
     return begins ? Fit.BEGINNINGS_OF_WORDS : Fit.NONE;
   }
 
+  /** Runs of letters and digits in lower case; an apostrophe does not part them. */
   private static List<String> words(String text) {
-    return Arrays.stream(text.toLowerCase(Locale.ROOT).replace("'", "").split("[^\\p{L}\\p{N}]+"))
-        .filter(word -> !word.isEmpty())
-        .toList();
+    List<String> words = new ArrayList<>();
+    StringBuilder word = new StringBuilder();
+    for (int i = 0; i <= text.length(); i++) {
+      char letter = i < text.length() ? text.charAt(i) : ' ';
+      if (Character.isLetterOrDigit(letter)) {
+        word.append(Character.toLowerCase(letter));
+      } else if (letter != '\'' && word.length() > 0) {
+        words.add(word.toString());
+        word.setLength(0);
+      }
+    }
+    return words;
   }
 
   /**

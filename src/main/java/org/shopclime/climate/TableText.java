@@ -173,6 +173,6 @@ final class TableText {
 
   /** Name of one of several numbered columns. */
   static String numbered(String what, int number) {
-    return String.format(Locale.ROOT, "%s_%02d", what, number);
+    return what + (number < 10 ? "_0" : "_") + number;
   }
 }
