@@ -31,6 +31,9 @@ public final class AerosolFill {
   private static final int HOURS_ENOUGH = 12;
   private static final double CLEARER_PART = 0.2;
 
+  /** Of the stations that tell their depth the haziest month has 0.37; more is cloud. */
+  private static final double HAZIEST = 0.4;
+
   /** Of grass and soil; it moves the diffuse part only, not the beam used here. */
   private static final double ALBEDO = 0.2;
 
@@ -60,7 +63,8 @@ public final class AerosolFill {
     return own(year).or(() -> neighbour(year.station(), telling)).orElseGet(() -> inverted(year));
   }
 
-  private static Optional<Aerosol> neighbour(Station station, Map<Station, Months> telling) {
+  /** The depth that the nearest station within reach lends. */
+  static Optional<Aerosol> neighbour(Station station, Map<Station, Months> telling) {
     return telling.entrySet().stream()
         .filter(other -> distance(station, other.getKey()) <= FARTHEST_KM)
         .min(
@@ -83,8 +87,8 @@ public final class AerosolFill {
    * The aerosol depth that makes the clear-sky model give the recorded beam.
    *
    * @param year a typical year
-   * @return depth of each month; a month whose sun stays below 10 degrees takes that of the nearest
-   *     month
+   * @return depth of each month; a month whose sun stays below 10 degrees or behind cloud takes
+   *     that of the nearest month
    */
   public static Aerosol inverted(WeatherYear year) {
     Map<Integer, Double> found = new HashMap<>();
@@ -92,7 +96,10 @@ public final class AerosolFill {
       List<NoonHour> hours = clearest(year, month);
       if (!hours.isEmpty()) {
         double[] depths = hours.stream().mapToDouble(AerosolFill::depth).sorted().toArray();
-        found.put(month, depths[(int) Math.round(CLEARER_PART * (depths.length - 1))]);
+        double depth = depths[(int) Math.round(CLEARER_PART * (depths.length - 1))];
+        if (depth <= HAZIEST) {
+          found.put(month, depth);
+        }
       }
     }
     if (found.isEmpty()) {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Finds stations by what a person types. */
@@ -21,35 +20,33 @@ final class StationSearch {
     NONE
   }
 
-  private final List<StationClimate> stations;
+  private final List<Station> stations;
 
-  StationSearch(List<StationClimate> stations) {
+  StationSearch(List<Station> stations) {
     this.stations = stations;
   }
 
-  Optional<StationClimate> find(String text) {
+  Optional<Station> find(String text) {
     String wanted = text.strip();
-    List<StationClimate> best =
-        stations.stream().filter(one -> one.station().id().equals(wanted)).toList();
+    List<Station> best = stations.stream().filter(one -> one.id().equals(wanted)).toList();
     if (best.isEmpty()) {
       best = best(fitting(words(wanted)), words(wanted));
     }
     if (best.size() > 1) {
-      List<StationClimate> main =
-          best.stream().filter(one -> one.station().id().endsWith("0")).toList();
+      List<Station> main = best.stream().filter(one -> one.id().endsWith("0")).toList();
       best = main.size() == 1 ? main : best;
     }
     return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
   }
 
-  List<StationClimate> suggestions(String text) {
+  List<Station> suggestions(String text) {
     List<String> words = words(text);
-    List<StationClimate> fitting = fitting(words);
+    List<Station> fitting = fitting(words);
     if (fitting.isEmpty()) {
       String typed = String.join(" ", words);
       fitting =
           stations.stream()
-              .sorted(Comparator.comparingInt(one -> strangeness(typed, one.station())))
+              .sorted(Comparator.comparingInt(one -> strangeness(typed, one)))
               .toList();
     }
     return fitting.stream().limit(MOST_SUGGESTED).toList();
@@ -58,32 +55,32 @@ final class StationSearch {
   /**
    * Stations that fit, the best first. A state as last word narrows, unless nothing would be left.
    */
-  private List<StationClimate> fitting(List<String> words) {
-    List<StationClimate> here = new ArrayList<>();
+  private List<Station> fitting(List<String> words) {
+    List<Station> here = new ArrayList<>();
     if (words.size() > 1) {
       String state = words.get(words.size() - 1);
       List<String> place = words.subList(0, words.size() - 1);
       stations.stream()
-          .filter(one -> one.station().state().equalsIgnoreCase(state))
-          .filter(one -> fit(place, one.station()) != Fit.NONE)
-          .sorted(Comparator.comparing(one -> fit(place, one.station())))
+          .filter(one -> one.state().equalsIgnoreCase(state))
+          .filter(one -> fit(place, one) != Fit.NONE)
+          .sorted(Comparator.comparing(one -> fit(place, one)))
           .forEach(here::add);
     }
     return here.isEmpty()
         ? stations.stream()
-            .filter(one -> fit(words, one.station()) != Fit.NONE)
-            .sorted(Comparator.comparing(one -> fit(words, one.station())))
+            .filter(one -> fit(words, one) != Fit.NONE)
+            .sorted(Comparator.comparing(one -> fit(words, one)))
             .toList()
         : here;
   }
 
   /** Of stations sorted by fit those that fit as well as the first. */
-  private static List<StationClimate> best(List<StationClimate> fitting, List<String> words) {
+  private static List<Station> best(List<Station> fitting, List<String> words) {
     if (fitting.isEmpty()) {
       return fitting;
     }
-    Fit first = bestFit(words, fitting.get(0).station());
-    return fitting.stream().filter(one -> bestFit(words, one.station()) == first).toList();
+    Fit first = bestFit(words, fitting.get(0));
+    return fitting.stream().filter(one -> bestFit(words, one) == first).toList();
   }
 
   private static Fit bestFit(List<String> words, Station station) {
@@ -113,10 +110,20 @@ final class StationSearch {
     return begins ? Fit.BEGINNINGS_OF_WORDS : Fit.NONE;
   }
 
+  /** Runs of letters and digits in lower case; an apostrophe does not part them. */
   private static List<String> words(String text) {
-    return Arrays.stream(text.toLowerCase(Locale.ROOT).replace("'", "").split("[^\\p{L}\\p{N}]+"))
-        .filter(word -> !word.isEmpty())
-        .toList();
+    List<String> words = new ArrayList<>();
+    StringBuilder word = new StringBuilder();
+    for (int i = 0; i <= text.length(); i++) {
+      char letter = i < text.length() ? text.charAt(i) : ' ';
+      if (Character.isLetterOrDigit(letter)) {
+        word.append(Character.toLowerCase(letter));
+      } else if (letter != '\'' && word.length() > 0) {
+        words.add(word.toString());
+        word.setLength(0);
+      }
+    }
+    return words;
   }
 
   /**
