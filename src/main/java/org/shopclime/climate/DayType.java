@@ -10,12 +10,13 @@ package org.shopclime.climate;
  * @param mean daily mean of the dry bulb, °C
  * @param low daily minimum of the dry bulb, °C, not above the mean
  * @param high daily maximum of the dry bulb, °C, not below the mean
- * @param spread standard deviation of the daily mean among these days, K, 0 to 20
+ * @param swing how far the mean course of these days swings from its coolest to its warmest hour, K
  * @param dewPoint dew point, °C
  * @param global global horizontal irradiance, mean of all 24 hours, W/m²
  * @param direct direct normal irradiance, mean of all 24 hours, W/m²
  * @param opaqueCloud part of the sky covered by cloud that cannot be seen through, 0 to 1
  * @param wind wind at the station's mast, m/s
+ * @param spread how these days differ from each other
  */
 public record DayType(
     int month,
@@ -24,12 +25,13 @@ public record DayType(
     double mean,
     double low,
     double high,
-    double spread,
+    double swing,
     double dewPoint,
     double global,
     double direct,
     double opaqueCloud,
-    double wind) {
+    double wind,
+    Spread spread) {
 
   /** Fifths in a month. */
   public static final int FIFTHS = 5;
@@ -42,11 +44,42 @@ public record DayType(
     Guard.within("mean dry bulb, °C", mean, -60, 50);
     Guard.within("daily low, °C", low, -70, mean);
     Guard.within("daily high, °C", high, mean, 60);
-    Guard.within("spread, K", spread, 0, 20);
     Guard.within("dew point, °C", dewPoint, -80, 40);
     Guard.within("global, W/m²", global, 0, 600);
     Guard.within("direct, W/m²", direct, 0, 800);
     Guard.within("opaque cloud", opaqueCloud, 0, 1);
     Guard.within("wind, m/s", wind, 0, 40);
+  }
+
+  /**
+   * Standard deviations of the daily means among the days of one type.
+   *
+   * @param dryBulb K, 0 to 20
+   * @param global W/m², 0 to 400
+   * @param direct W/m², 0 to 600
+   * @param opaqueCloud part of the sky, 0 to 1
+   * @param wind m/s, 0 to 20
+   * @param swingBySun how much wider the day swings where the global sun is one deviation above the
+   *     mean, K, -20 to 20
+   */
+  public record Spread(
+      double dryBulb,
+      double global,
+      double direct,
+      double opaqueCloud,
+      double wind,
+      double swingBySun) {
+
+    /** Days that are all alike. */
+    public static final Spread NONE = new Spread(0, 0, 0, 0, 0, 0);
+
+    /** Refuses figures outside the ranges named. */
+    public Spread {
+      Guard.within("spread of the dry bulb, K", dryBulb, 0, 20);
+      Guard.within("spread of the global sun, W/m²", global, 0, 400);
+      Guard.within("spread of the direct sun, W/m²", direct, 0, 600);
+      Guard.within("spread of the cloud", opaqueCloud, 0, 1);
+      Guard.within("spread of the wind, m/s", wind, 0, 20);
+    }
   }
 }

@@ -3,6 +3,7 @@ package org.shopclime.climate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -14,9 +15,11 @@ import java.util.stream.IntStream;
 public final class DayTypes {
 
   private final WeatherYear year;
+  private final List<Hours> courses;
 
   private DayTypes(WeatherYear year) {
     this.year = year;
+    courses = courses(this::course);
   }
 
   /**
@@ -28,10 +31,8 @@ public final class DayTypes {
   public static TypicalYear of(WeatherYear year) {
     DayTypes maker = new DayTypes(year);
     List<DayType> types = new ArrayList<>();
-    List<Hours> shapes = new ArrayList<>();
     for (int month = 1; month <= Months.COUNT; month++) {
       List<Integer> days = daysOf(month);
-      shapes.add(maker.shape(days));
       List<Integer> rising = days.stream().sorted(Comparator.comparing(maker::mean)).toList();
       int from = 0;
       for (int fifth = 1; fifth <= DayType.FIFTHS; fifth++) {
@@ -40,7 +41,7 @@ public final class DayTypes {
         from = to;
       }
     }
-    return new TypicalYear(year.station(), types, shapes);
+    return new TypicalYear(year.station(), types, maker.courses, maker.courses(maker::windCourse));
   }
 
   /** Days of the coldest fifths up to one, so that what cannot be shared out lies in the middle. */
@@ -56,29 +57,91 @@ public final class DayTypes {
   }
 
   private DayType type(int month, int fifth, List<Integer> days) {
-    double mean = mean(days, this::mean);
-    double square = mean(days, day -> Math.pow(mean(day) - mean, 2));
     return new DayType(
         month,
         fifth,
         days.size(),
-        mean,
+        mean(days, this::mean),
         mean(days, day -> ofDay(day, year::dryBulb).min()),
         mean(days, day -> ofDay(day, year::dryBulb).max()),
-        Math.sqrt(square),
+        swing(days, courses.get(TypicalYear.quarter(month))),
         mean(days, day -> ofDay(day, year::dewPoint).mean()),
         mean(days, day -> ofDay(day, year::globalHorizontal).mean()),
         mean(days, day -> ofDay(day, year::directNormal).mean()),
         mean(days, day -> ofDay(day, year::opaqueCloud).mean()),
-        mean(days, day -> ofDay(day, year::windSpeed).mean()));
+        mean(days, day -> ofDay(day, year::windSpeed).mean()),
+        new DayType.Spread(
+            spread(days, year::dryBulb),
+            spread(days, year::globalHorizontal),
+            spread(days, year::directNormal),
+            spread(days, year::opaqueCloud),
+            spread(days, year::windSpeed),
+            swingBySun(days, courses.get(TypicalYear.quarter(month)))));
   }
 
-  private Hours shape(List<Integer> days) {
-    Hours course =
-        Hours.from(ending -> mean(days, day -> year.dryBulb((day - 1) * Hours.COUNT + ending)));
-    double low = course.min();
-    double range = course.max() - low;
-    return course.map(value -> range > 0 ? (value - low) / range : 0);
+  private double swing(List<Integer> days, Hours course) {
+    double range = course.max() - course.min();
+    double product = 0;
+    double square = 0;
+    for (int ending = 1; ending <= Hours.COUNT; ending++) {
+      int of = ending;
+      double part = course.at(ending) / range;
+      product += part * mean(days, day -> ofDay(day, year::dryBulb).at(of));
+      square += part * part;
+    }
+    return product / square;
+  }
+
+  private double swingBySun(List<Integer> days, Hours course) {
+    double sun = spread(days, year::globalHorizontal);
+    double mean = mean(days, day -> ofDay(day, year::globalHorizontal).mean());
+    return sun > 0
+        ? mean(
+                days,
+                day ->
+                    swing(List.of(day), course)
+                        * (ofDay(day, year::globalHorizontal).mean() - mean))
+            / sun
+        : 0;
+  }
+
+  private static double spread(List<Integer> days, IntToDoubleFunction value) {
+    double mean = mean(days, day -> ofDay(day, value).mean());
+    return Math.sqrt(mean(days, day -> Math.pow(ofDay(day, value).mean() - mean, 2)));
+  }
+
+  private List<Hours> courses(Function<List<Integer>, Hours> ofDays) {
+    return IntStream.range(0, TypicalYear.QUARTERS)
+        .mapToObj(
+            quarter ->
+                ofDays.apply(
+                    IntStream.rangeClosed(1, WeatherYear.COUNT / Hours.COUNT)
+                        .filter(
+                            day ->
+                                TypicalYear.quarter(WeatherYear.dateOf(day).getMonthValue())
+                                    == quarter)
+                        .boxed()
+                        .toList()))
+        .toList();
+  }
+
+  /** Each day in parts of its own range, so that days of great and small range count alike. */
+  private Hours course(List<Integer> days) {
+    return Hours.from(
+        ending ->
+            mean(
+                days,
+                day -> {
+                  Hours dryBulb = ofDay(day, year::dryBulb);
+                  double range = dryBulb.max() - dryBulb.min();
+                  return range > 0 ? (dryBulb.at(ending) - dryBulb.mean()) / range : 0;
+                }));
+  }
+
+  private Hours windCourse(List<Integer> days) {
+    double mean = mean(days, day -> ofDay(day, year::windSpeed).mean());
+    return Hours.from(
+        ending -> mean > 0 ? mean(days, day -> ofDay(day, year::windSpeed).at(ending)) / mean : 1);
   }
 
   private double mean(int day) {

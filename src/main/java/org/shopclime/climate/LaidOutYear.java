@@ -52,18 +52,36 @@ public final class LaidOutYear {
   }
 
   private WeatherYear year() {
-    int day = 1;
-    for (int month = 1; month <= Months.COUNT; month++) {
-      List<DayType> fifths = types.month(month);
-      for (int rank : ranks(fifths.stream().mapToInt(DayType::days).sum())) {
-        int fifth = 0;
-        int colder = 0;
-        while (rank >= colder + fifths.get(fifth).days()) {
-          colder += fifths.get(fifth).days();
-          fifth++;
+    for (int pass = 0; pass < 2; pass++) {
+      if (pass == 1 && RAMP) {
+        double[] t = means.clone();
+        for (int it = 0; it < 60; it++) {
+          double[] n = new double[365];
+          for (int i = 0; i < 365; i++) {
+            n[i] = (t[i] - 0.125 * means[(i + 364) % 365] - 0.125 * means[(i + 1) % 365]) / 0.75;
+          }
+          System.arraycopy(n, 0, means, 0, 365);
         }
-        lay(day, fifths.get(fifth), rank - colder);
-        day++;
+      }
+      int day = 1;
+      for (int month = 1; month <= Months.COUNT; month++) {
+        List<DayType> fifths = types.month(month);
+        for (int rank : ranks(fifths.stream().mapToInt(DayType::days).sum())) {
+          int fifth = 0;
+          int colder = 0;
+          while (rank >= colder + fifths.get(fifth).days()) {
+            colder += fifths.get(fifth).days();
+            fifth++;
+          }
+          if (pass == 0) {
+            DayType type = fifths.get(fifth);
+            means[day - 1] =
+                type.mean() + SPREAD * type.spread().dryBulb() * score(rank - colder, type.days());
+          } else {
+            lay(day, fifths.get(fifth), rank - colder);
+          }
+          day++;
+        }
       }
     }
     return new WeatherYear(types.station(), values);
@@ -81,10 +99,26 @@ public final class LaidOutYear {
         .toArray();
   }
 
-  public static double SPREAD = Double.parseDouble(System.getProperty("spread", "1"));
+  static final double STRETCH = Double.parseDouble(System.getProperty("stretch", "1"));
+  static final double SPREAD = Double.parseDouble(System.getProperty("spread", "1"));
+  static final double SUNSPREAD = Double.parseDouble(System.getProperty("sunspread", "1"));
+  static final double WINDSPREAD = Double.parseDouble(System.getProperty("windspread", "1"));
+
+  /** How the n-th of some days of a type stands in sun and in wind, ranks from 0. */
+  private static final int[][] SUN_RANKS = {
+    {0, 4, 3, 2, 1}, {2, 5, 1, 0, 4, 3}, {2, 6, 3, 0, 4, 1, 5}
+  };
+
+  private static final int[][] WIND_RANKS = {
+    {2, 1, 4, 0, 3}, {4, 3, 1, 2, 0, 5}, {3, 1, 6, 4, 2, 0, 5}
+  };
 
   /** Where the n-th of some days stands among them: normal scores, scaled to a spread of one. */
   private static double score(int n, int of) {
+    return scores(of)[n];
+  }
+
+  private static double[] scores(int of) {
     double[] z = new double[of];
     double square = 0;
     for (int i = 0; i < of; i++) {
@@ -92,7 +126,20 @@ public final class LaidOutYear {
       z[i] = Math.sqrt(2) * inverseErf(2 * p - 1);
       square += z[i] * z[i] / of;
     }
-    return z[n] / Math.sqrt(square);
+    for (int i = 0; i < of; i++) {
+      z[i] /= Math.sqrt(square);
+    }
+    return z;
+  }
+
+  /** A figure of the n-th day: never below nothing, and its mean over the days as told. */
+  private static double spread(double mean, double spread, int rank, int of) {
+    double[] z = scores(of);
+    double sum = 0;
+    for (double each : z) {
+      sum += Math.max(0, mean + spread * each) / of;
+    }
+    return sum > 0 ? Math.max(0, mean + spread * z[rank]) * mean / sum : 0;
   }
 
   private static double inverseErf(double x) {
@@ -101,10 +148,46 @@ public final class LaidOutYear {
     return Math.signum(x) * Math.sqrt(Math.sqrt(a * a - ln / 0.147) - a);
   }
 
+  static final double SWING = Double.parseDouble(System.getProperty("swing", "1"));
+  static final boolean RAMP = Boolean.parseBoolean(System.getProperty("ramp", "true"));
+
+  static final double BYSUN = Double.parseDouble(System.getProperty("bysun", "1"));
+
+  private static double amplitude(DayType type) {
+    return SWING * type.swing() + (1 - SWING) * (type.high() - type.low());
+  }
+
+  private final double[] means = new double[365];
+
+  /** From the middle of one day to the middle of the next the mean runs straight. */
+  private double base(int day, int of) {
+    if (!RAMP) {
+      return means[day - 1];
+    }
+    double at = (of + 1 - 12) / 24.0;
+    int other = Math.floorMod(day - 1 + (at < 0 ? -1 : 1), 365);
+    return means[day - 1] + Math.abs(at) * (means[other] - means[day - 1]);
+  }
+
   private void lay(int day, DayType type, int nth) {
-    double offset = SPREAD * type.spread() * score(nth, type.days());
-    Hours shape = types.shape().get(type.month() - 1);
-    double middle = shape.mean();
+    int of5 = type.days() - 5;
+    int sunRank = SUN_RANKS[of5][nth];
+    int windRank = WIND_RANKS[of5][nth];
+    double wind = spread(type.wind(), WINDSPREAD * type.spread().wind(), windRank, type.days());
+    double dayDirect =
+        spread(type.direct(), SUNSPREAD * type.spread().direct(), sunRank, type.days());
+    double dayGlobal =
+        spread(type.global(), SUNSPREAD * type.spread().global(), sunRank, type.days());
+    double cloud =
+        Math.min(
+            1,
+            spread(
+                type.opaqueCloud(),
+                SUNSPREAD * type.spread().opaqueCloud(),
+                type.days() - 1 - sunRank,
+                type.days()));
+    Hours course = types.course().get(TypicalYear.quarter(type.month()));
+    Hours windCourse = types.windCourse().get(TypicalYear.quarter(type.month()));
     double[] beam = new double[Hours.COUNT];
     double[] whole = new double[Hours.COUNT];
     double[] sine = new double[Hours.COUNT];
@@ -139,18 +222,22 @@ public final class LaidOutYear {
     for (int of = 0; of < Hours.COUNT; of++) {
       int hour = (day - 1) * Hours.COUNT + of;
       double dryBulb =
-          type.mean() + offset + (type.high() - type.low()) * (shape.at(of + 1) - middle);
+          base(day, of)
+              + (amplitude(type)
+                      + BYSUN * type.spread().swingBySun() * scores(type.days())[sunRank])
+                  * course.at(of + 1)
+                  / (course.max() - course.min());
       double dewPoint = Math.min(dryBulb, type.dewPoint());
-      double direct = beams > 0 ? beam[of] * type.direct() / beams : 0;
-      double global = wholes > 0 ? whole[of] * type.global() / wholes : 0;
+      double direct = beams > 0 ? beam[of] * dayDirect / beams : 0;
+      double global = wholes > 0 ? whole[of] * dayGlobal / wholes : 0;
       put(WeatherColumn.DRY_BULB, hour, dryBulb);
       put(WeatherColumn.DEW_POINT, hour, dewPoint);
       put(WeatherColumn.DIRECT_NORMAL, hour, direct);
       put(WeatherColumn.GLOBAL, hour, global);
       put(WeatherColumn.DIFFUSE, hour, Math.max(0, global - direct * sine[of]));
-      put(WeatherColumn.OPAQUE_CLOUD, hour, type.opaqueCloud());
-      put(WeatherColumn.TOTAL_CLOUD, hour, type.opaqueCloud());
-      put(WeatherColumn.WIND_SPEED, hour, type.wind());
+      put(WeatherColumn.OPAQUE_CLOUD, hour, cloud);
+      put(WeatherColumn.TOTAL_CLOUD, hour, cloud);
+      put(WeatherColumn.WIND_SPEED, hour, wind * windCourse.at(of + 1));
       put(WeatherColumn.PRESSURE, hour, climate.pressure());
       put(WeatherColumn.WATER, hour, climate.waterCm().at(type.month()));
       put(WeatherColumn.AEROSOL, hour, climate.aerosol().depth().at(type.month()));

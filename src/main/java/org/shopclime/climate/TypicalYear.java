@@ -8,18 +8,35 @@ import java.util.function.ToDoubleFunction;
  *
  * @param station the station
  * @param types January's five first, the coldest of each month first
- * @param shape course of the dry bulb through the mean day of each month: part of the range, 0 at
- *     the lowest hour and 1 at the highest, at the end of each hour
+ * @param course course of the dry bulb through the usual day of each quarter (December to February
+ *     first): how far it lies above the day's mean at the end of each hour, in parts of the day's
+ *     range, -1 to 1
+ * @param windCourse course of the wind through the usual day of each quarter: wind of each hour
+ *     over the day's mean, 0 to 24
  */
-public record TypicalYear(Station station, List<DayType> types, List<Hours> shape) {
+public record TypicalYear(
+    Station station, List<DayType> types, List<Hours> course, List<Hours> windCourse) {
 
-  /** Copies the lists; refuses any but 60 types in their order and 12 shapes from 0 to 1. */
+  /** Quarters of the year that have a course of their own. */
+  public static final int QUARTERS = 4;
+
+  private static final int MONTHS_IN_QUARTER = 3;
+
+  /** Copies the lists; refuses any but 60 types in their order and four courses of each kind. */
   public TypicalYear {
     types = List.copyOf(types);
-    shape = List.copyOf(shape);
-    if (types.size() != Months.COUNT * DayType.FIFTHS || shape.size() != Months.COUNT) {
+    course = List.copyOf(course);
+    windCourse = List.copyOf(windCourse);
+    if (types.size() != Months.COUNT * DayType.FIFTHS
+        || course.size() != QUARTERS
+        || windCourse.size() != QUARTERS) {
       throw new IllegalArgumentException(
-          types.size() + " day types and " + shape.size() + " shapes; takes 60 and 12");
+          types.size()
+              + " day types, "
+              + course.size()
+              + " courses and "
+              + windCourse.size()
+              + " of the wind; takes 60, 4 and 4");
     }
     for (int i = 0; i < types.size(); i++) {
       DayType type = types.get(i);
@@ -28,10 +45,24 @@ public record TypicalYear(Station station, List<DayType> types, List<Hours> shap
             "day type of month " + type.month() + ", fifth " + type.fifth() + " out of order");
       }
     }
-    for (Hours hours : shape) {
-      Guard.within("shape", hours.min(), 0, 1);
-      Guard.within("shape", hours.max(), 0, 1);
+    for (Hours hours : course) {
+      Guard.within("course", hours.min(), -1, 1);
+      Guard.within("course", hours.max(), -1, 1);
     }
+    for (Hours hours : windCourse) {
+      Guard.within("course of the wind", hours.min(), 0, Hours.COUNT);
+      Guard.within("course of the wind", hours.max(), 0, Hours.COUNT);
+    }
+  }
+
+  /**
+   * The quarter a month lies in.
+   *
+   * @param month 1 to 12
+   * @return 0 (December to February) to 3 (September to November)
+   */
+  public static int quarter(int month) {
+    return month % Months.COUNT / MONTHS_IN_QUARTER;
   }
 
   /**

@@ -27,16 +27,17 @@ public final class TypicalYearTable {
       List.of(
           "Days of a month sorted by their mean dry bulb and cut into fifths; means over such days.",
           "id: number of the station; month: 1-12; fifth: 1 (coldest days) to 5; days: how many.",
-          "mean, low, high: dry bulb of the day, its lowest, its highest, °C; spread: standard",
-          "  deviation of the daily mean among these days, K; dew_point: °C; global, direct: global",
-          "  horizontal and direct normal irradiance, mean of all 24 hours, W/m2; opaque_cloud: part of",
-          "  the sky, 0-1; wind: at the station's mast, m/s.");
+          "mean, low, high: dry bulb of the day, its lowest, its highest, °C; dew_point: °C; global,",
+          "  direct: global horizontal and direct normal irradiance, mean of all 24 hours, W/m2;",
+          "  opaque_cloud: part of the sky, 0-1; wind: at the station's mast, m/s.",
+          "spread: standard deviation of the daily means among the days of the type.");
 
   private static final List<String> SHAPES_HEAD =
       List.of(
-          "Course of the dry bulb through the mean day of a month.",
-          "id: number of the station; month: 1-12; hour_01 to hour_24: part of the range, 0 at the",
-          "  lowest and 1 at the highest, at the end of the hour, local standard time.");
+          "Course of dry bulb and wind through the usual day of a quarter of the year.",
+          "id: number of the station; of: dry_bulb or wind; quarter: 0 (December to February) to 3;",
+          "  hour_01 to hour_24: local standard time, dry bulb at the hour's end above the day's mean in",
+          "  parts of the day's range; wind over the day's mean.");
 
   /** A figure of a day type: its column, how many decimals are written, where it is found. */
   private record Column(String head, int decimals, ToDoubleFunction<DayType> figure) {}
@@ -47,14 +48,23 @@ public final class TypicalYearTable {
           new Column("mean_C", 1, DayType::mean),
           new Column("low_C", 1, DayType::low),
           new Column("high_C", 1, DayType::high),
-          new Column("spread_K", 2, DayType::spread),
+          new Column("swing_K", 1, DayType::swing),
           new Column("dew_point_C", 1, DayType::dewPoint),
           new Column("global_W_m2", 0, DayType::global),
           new Column("direct_W_m2", 0, DayType::direct),
           new Column("opaque_cloud", 2, DayType::opaqueCloud),
-          new Column("wind_m_s", 1, DayType::wind));
+          new Column("wind_m_s", 1, DayType::wind),
+          new Column("spread_K", 1, type -> type.spread().dryBulb()),
+          new Column("spread_global_W_m2", 0, type -> type.spread().global()),
+          new Column("spread_direct_W_m2", 0, type -> type.spread().direct()),
+          new Column("spread_cloud", 2, type -> type.spread().opaqueCloud()),
+          new Column("spread_wind_m_s", 1, type -> type.spread().wind()),
+          new Column("swing_by_sun_K", 1, type -> type.spread().swingBySun()));
 
-  private static final int SHAPE_DECIMALS = 2;
+  private static final int SHAPE_DECIMALS = 3;
+
+  private static final String DRY_BULB = "dry_bulb";
+  private static final String WIND = "wind";
 
   private TypicalYearTable() {}
 
@@ -66,12 +76,19 @@ public final class TypicalYearTable {
         row.number("mean_C"),
         row.number("low_C"),
         row.number("high_C"),
-        row.number("spread_K"),
+        row.number("swing_K"),
         row.number("dew_point_C"),
         row.number("global_W_m2"),
         row.number("direct_W_m2"),
         row.number("opaque_cloud"),
-        row.number("wind_m_s"));
+        row.number("wind_m_s"),
+        new DayType.Spread(
+            row.number("spread_K"),
+            row.number("spread_global_W_m2"),
+            row.number("spread_direct_W_m2"),
+            row.number("spread_cloud"),
+            row.number("spread_wind_m_s"),
+            row.number("swing_by_sun_K")));
   }
 
   /**
@@ -95,14 +112,22 @@ public final class TypicalYearTable {
         new TypicalYear(
             station,
             rows(found).map(row -> row.as(TypicalYearTable::type)).toList(),
-            rows(courses).map(row -> row.as(TypicalYearTable::shape)).toList()));
+            courses(courses, DRY_BULB),
+            courses(courses, WIND)));
   }
 
   private static Stream<TableText.Row> rows(TableText table) {
     return IntStream.range(0, table.rows()).mapToObj(table::row);
   }
 
-  private static Hours shape(TableText.Row row) {
+  private static List<Hours> courses(TableText table, String of) {
+    return rows(table)
+        .filter(row -> row.text("of").equals(of))
+        .map(row -> row.as(TypicalYearTable::course))
+        .toList();
+  }
+
+  private static Hours course(TableText.Row row) {
     return Hours.from(hour -> row.number(TableText.numbered("hour", hour)));
   }
 
@@ -145,7 +170,7 @@ public final class TypicalYearTable {
    * @throws IOException if it cannot be written; what stood there then still stands
    */
   public static void writeShapes(Path file, List<TypicalYear> years) throws IOException {
-    List<String> heads = new ArrayList<>(List.of("id", "month"));
+    List<String> heads = new ArrayList<>(List.of("id", "of", "quarter"));
     for (int hour = 1; hour <= Hours.COUNT; hour++) {
       heads.add(TableText.numbered("hour", hour));
     }
@@ -155,12 +180,17 @@ public final class TypicalYearTable {
 
   /** The rows of a station's shapes, as written. */
   static Stream<List<String>> shapes(TypicalYear year) {
-    return IntStream.rangeClosed(1, Months.COUNT)
+    return Stream.concat(
+        courses(year.station().id(), DRY_BULB, year.course()),
+        courses(year.station().id(), WIND, year.windCourse()));
+  }
+
+  private static Stream<List<String>> courses(String id, String of, List<Hours> courses) {
+    return IntStream.range(0, courses.size())
         .mapToObj(
-            month -> {
-              List<String> cells =
-                  new ArrayList<>(List.of(year.station().id(), String.valueOf(month)));
-              for (double part : year.shape().get(month - 1).toArray()) {
+            quarter -> {
+              List<String> cells = new ArrayList<>(List.of(id, of, String.valueOf(quarter)));
+              for (double part : courses.get(quarter).toArray()) {
                 cells.add(TableText.fixed(SHAPE_DECIMALS, part));
               }
               return cells;
