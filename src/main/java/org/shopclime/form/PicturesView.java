@@ -61,7 +61,8 @@ final class PicturesView {
     tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
   }
 
-  private static ChartPanel chart(String name, String meaning) {
+  /** A panel for a chart; its letters grow with all others. */
+  static ChartPanel chart(String name, String meaning) {
     ChartPanel panel = new ChartPanel(null, true);
     panel.setName(name);
     panel.getAccessibleContext().setAccessibleName(meaning);
