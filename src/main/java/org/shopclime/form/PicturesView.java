@@ -76,6 +76,8 @@ final class PicturesView {
             double scale = Look.scaled(1000) / 1000.0;
             panel.setMaximumDrawWidth((int) Math.ceil(panel.getWidth() / scale));
             panel.setMaximumDrawHeight((int) Math.ceil(panel.getHeight() / scale));
+            panel.setRefreshBuffer(true);
+            panel.repaint();
           }
         });
     panel.setMinimumSize(new Dimension(0, 0));

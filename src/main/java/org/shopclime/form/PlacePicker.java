@@ -146,6 +146,7 @@ final class PlacePicker {
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setFillsViewportHeight(true);
     list.getTableHeader().setReorderingAllowed(false);
+    list.getTableHeader().putClientProperty("FlatLaf.style", "height: 26");
     list.getSelectionModel()
         .addListSelectionListener(
             event -> {
@@ -212,7 +213,7 @@ final class PlacePicker {
     JPanel row = new JPanel(new MigLayout("insets 0, gap 8 0", "[][][]push[][][]"));
     row.add(mark(MapMark.CHOSEN, "chosen"));
     row.add(mark(MapMark.FITS, "fits the search"));
-    row.add(mark(MapMark.OTHER, "does not"));
+    row.add(mark(MapMark.OTHER, "another station"));
     row.add(button("Closer", 'L', "picker.closer", map::closer));
     row.add(button("Further", 'F', "picker.further", map::further));
     row.add(button("Whole map", 'W', "picker.whole", map::whole));

@@ -80,7 +80,7 @@ public final class ClimateChart {
     CombinedDomainXYPlot both = new CombinedDomainXYPlot(chart.months());
     both.setGap(10);
     both.add(chart.temperatures(year), 5);
-    year.ifPresent(known -> both.add(chart.sun(known), 2));
+    year.ifPresent(known -> both.add(chart.sun(known), 3));
     both.setFixedLegendItems(chart.legend);
     ChartStyle.plot(both, look);
     return ChartStyle.chart(both, look);
@@ -111,13 +111,13 @@ public final class ClimateChart {
           month -> known.mean(month, DayType::dewPoint));
       band(
           plot,
-          "Usual day, low to high",
+          "Usual day",
           DENSE,
           month -> known.mean(month, DayType::low),
           month -> known.mean(month, DayType::high));
       band(
           plot,
-          "Coldest and hottest days",
+          "Coldest to hottest days",
           PALE,
           month -> extreme(known, month, DayType::low, false),
           month -> extreme(known, month, DayType::high, true));
@@ -141,7 +141,7 @@ public final class ClimateChart {
 
   private XYPlot sun(TypicalYear year) {
     XYPlot plot = panel("Sun, " + ClimateFacts.sunUnit(units));
-    XYSeries series = new XYSeries("Sun on level ground, a day");
+    XYSeries series = new XYSeries("Sun of a day");
     for (int month = 1; month <= Months.COUNT; month++) {
       series.add(month - 1, ClimateFacts.sun(year.mean(month, DayType::global), units));
     }
@@ -171,7 +171,7 @@ public final class ClimateChart {
   /** The hot day stands in its month. Added first, it lies over all else. */
   private void mark(XYPlot plot) {
     HotPoint hot = climate.at(Level.P1);
-    XYSeries series = new XYSeries("Hot day (1 % of hours are hotter)");
+    XYSeries series = new XYSeries("Hot day");
     series.add(hot.month() - 1, Shown.degrees(hot.dryBulb(), units));
     XYLineAndShapeRenderer marks = new XYLineAndShapeRenderer(false, true);
     marks.setSeriesShape(0, diamond());
