@@ -58,16 +58,29 @@ public final class Climates {
   }
 
   /**
+   * All stations, without their climates.
+   *
+   * @return in the order of the table; cannot be changed
+   */
+  public List<Station> stations() {
+    return stations.stream().map(StationClimate::station).toList();
+  }
+
+  private StationClimate climate(Station station) {
+    return stations.stream().filter(one -> one.station().equals(station)).findFirst().orElseThrow();
+  }
+
+  /**
    * The station meant by a text: its number, or its name or the beginning of it, in any case, a
-   * state behind it where one is needed ("Portland, OR"). Of several that fit alike, one whose
-   * number ends in 0 (a station of the world network, usually the city's main airport) goes before
-   * those whose does not.
+   * state behind it where one is needed ("Portland, OR" or "Portland, Oregon"). Of several in one
+   * state that fit alike, one whose number ends in 0 (a station of the world network, usually the
+   * city's main airport) goes before those whose does not.
    *
    * @param idOrName number or name
    * @return the station, or nothing where none fits or several fit alike
    */
   public Optional<StationClimate> find(String idOrName) {
-    return new StationSearch(stations).find(idOrName);
+    return new StationSearch(stations()).find(idOrName).map(this::climate);
   }
 
   /**
@@ -77,7 +90,7 @@ public final class Climates {
    * @return up to five, the best first; those that fit, otherwise those spelt most alike
    */
   public List<StationClimate> suggestions(String text) {
-    return new StationSearch(stations).suggestions(text);
+    return new StationSearch(stations()).suggestions(text).stream().map(this::climate).toList();
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Finds stations by what a person types. */
@@ -13,7 +12,7 @@ final class StationSearch {
   private static final int MOST_SUGGESTED = 5;
 
   /** How well a name fits, the best first. */
-  private enum Fit {
+  enum Fit {
     WHOLE,
     BEGINNING,
     WORDS,
@@ -21,81 +20,135 @@ final class StationSearch {
     NONE
   }
 
-  private final List<StationClimate> stations;
+  /** A station with the words of its name. */
+  private record Named(Station station, List<String> words) {}
 
-  StationSearch(List<StationClimate> stations) {
-    this.stations = stations;
+  /** A station that fits. */
+  private record Fitting(Station station, Fit fit) {}
+
+  /** What was typed: all its words, and those before a state at the end. */
+  private record Wish(List<String> plain, List<String> place, Optional<UsState> state) {
+    static Wish of(String text) {
+      List<String> plain = PlaceWords.plain(text);
+      Optional<UsState> state = UsState.ending(plain);
+      int before = plain.size() - state.map(known -> known.wordsAtEnd(plain)).orElse(0);
+      return new Wish(plain, plain.subList(0, before), state);
+    }
   }
 
-  Optional<StationClimate> find(String text) {
+  private final List<Named> stations;
+
+  StationSearch(List<Station> stations) {
+    this.stations =
+        stations.stream().map(one -> new Named(one, PlaceWords.of(one.name()))).toList();
+  }
+
+  /**
+   * The one station meant. Of several that fit alike in one state, one whose number ends in 0 goes
+   * before the others; between states nobody but the owner can choose. Behind the name of a state
+   * without such a place, beginnings of words are no sign of another one.
+   */
+  Optional<Station> find(String text) {
     String wanted = text.strip();
-    List<StationClimate> best =
-        stations.stream().filter(one -> one.station().id().equals(wanted)).toList();
-    if (best.isEmpty()) {
-      best = best(fitting(words(wanted)), words(wanted));
+    Optional<Named> numbered =
+        stations.stream().filter(one -> one.station().id().equals(wanted)).findFirst();
+    if (numbered.isPresent()) {
+      return numbered.map(Named::station);
     }
-    if (best.size() > 1) {
-      List<StationClimate> main =
-          best.stream().filter(one -> one.station().id().endsWith("0")).toList();
+    Wish wish = Wish.of(wanted);
+    List<Fitting> fitting = fitting(wish);
+    List<Station> best =
+        fitting.stream()
+            .filter(one -> one.fit() == fitting.get(0).fit())
+            .filter(one -> wish.state().isEmpty() || isSure(one, wish.state().get()))
+            .map(Fitting::station)
+            .toList();
+    if (best.size() > 1 && best.stream().map(Station::state).distinct().count() == 1) {
+      List<Station> main = best.stream().filter(StationSearch::isMain).toList();
       best = main.size() == 1 ? main : best;
     }
     return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
   }
 
-  List<StationClimate> suggestions(String text) {
-    List<String> words = words(text);
-    List<StationClimate> fitting = fitting(words);
-    if (fitting.isEmpty()) {
-      String typed = String.join(" ", words);
-      fitting =
-          stations.stream()
-              .sorted(Comparator.comparingInt(one -> strangeness(typed, one.station())))
-              .toList();
-    }
-    return fitting.stream().limit(MOST_SUGGESTED).toList();
+  private static boolean isSure(Fitting one, UsState state) {
+    return one.fit() != Fit.BEGINNINGS_OF_WORDS || one.station().state().equals(state.code());
+  }
+
+  /** Stations that fit, the best first; otherwise those spelt most alike. */
+  List<Station> suggestions(String text) {
+    List<Station> fitting = fitting(text);
+    return fitting.isEmpty() ? alike(text) : fitting.stream().limit(MOST_SUGGESTED).toList();
   }
 
   /**
-   * Stations that fit, the best first. A state as last word narrows, unless nothing would be left.
+   * Stations that fit, the best first; of those that fit alike main airports first. A state as last
+   * word narrows, unless nothing would be left.
    */
-  private List<StationClimate> fitting(List<String> words) {
-    List<StationClimate> here = new ArrayList<>();
-    if (words.size() > 1) {
-      String state = words.get(words.size() - 1);
-      List<String> place = words.subList(0, words.size() - 1);
-      stations.stream()
-          .filter(one -> one.station().state().equalsIgnoreCase(state))
-          .filter(one -> fit(place, one.station()) != Fit.NONE)
-          .sorted(Comparator.comparing(one -> fit(place, one.station())))
-          .forEach(here::add);
+  List<Station> fitting(String text) {
+    return fitting(Wish.of(text)).stream().map(Fitting::station).toList();
+  }
+
+  /** Stations whose name is the text or begins with it as whole words. */
+  List<Station> beginning(String text) {
+    List<String> plain = PlaceWords.plain(text);
+    return stations.stream()
+        .filter(one -> fit(plain, one).compareTo(Fit.BEGINNING) <= 0)
+        .map(Named::station)
+        .toList();
+  }
+
+  /** Stations spelt most alike, in the state that was typed if it has any. */
+  List<Station> alike(String text) {
+    Wish wish = Wish.of(text);
+    List<Named> there =
+        stations.stream()
+            .filter(
+                one -> wish.state().map(UsState::code).equals(Optional.of(one.station().state())))
+            .toList();
+    String typed =
+        String.join(" ", PlaceWords.spelt(there.isEmpty() ? wish.plain() : wish.place()));
+    return (there.isEmpty() ? stations : there)
+        .stream()
+            .sorted(Comparator.comparingInt(one -> strangeness(typed, one)))
+            .limit(MOST_SUGGESTED)
+            .map(Named::station)
+            .toList();
+  }
+
+  private List<Fitting> fitting(Wish wish) {
+    List<Fitting> all = new ArrayList<>();
+    List<Fitting> here = new ArrayList<>();
+    for (Named one : stations) {
+      Fit whole = fit(wish.plain(), one);
+      Fit place =
+          wish.state().filter(state -> state.code().equals(one.station().state())).isPresent()
+              ? fit(wish.place(), one)
+              : Fit.NONE;
+      Fit best = place.compareTo(whole) < 0 ? place : whole;
+      if (place != Fit.NONE) {
+        here.add(new Fitting(one.station(), best));
+      }
+      if (best != Fit.NONE) {
+        all.add(new Fitting(one.station(), best));
+      }
     }
-    return here.isEmpty()
-        ? stations.stream()
-            .filter(one -> fit(words, one.station()) != Fit.NONE)
-            .sorted(Comparator.comparing(one -> fit(words, one.station())))
-            .toList()
-        : here;
+    return (here.isEmpty() ? all : here)
+        .stream()
+            .sorted(
+                Comparator.comparing(Fitting::fit)
+                    .thenComparing(one -> !isMain(one.station()))
+                    .thenComparing(one -> one.station().name()))
+            .toList();
   }
 
-  /** Of stations sorted by fit those that fit as well as the first. */
-  private static List<StationClimate> best(List<StationClimate> fitting, List<String> words) {
-    if (fitting.isEmpty()) {
-      return fitting;
-    }
-    Fit first = bestFit(words, fitting.get(0).station());
-    return fitting.stream().filter(one -> bestFit(words, one.station()) == first).toList();
+  /** A station of the world network, usually the city's main airport. */
+  static boolean isMain(Station station) {
+    return station.id().endsWith("0");
   }
 
-  private static Fit bestFit(List<String> words, Station station) {
-    Fit whole = fit(words, station);
-    boolean hasState =
-        words.size() > 1 && station.state().equalsIgnoreCase(words.get(words.size() - 1));
-    Fit place = hasState ? fit(words.subList(0, words.size() - 1), station) : Fit.NONE;
-    return place.compareTo(whole) < 0 ? place : whole;
-  }
-
-  private static Fit fit(List<String> words, Station station) {
-    List<String> name = words(station.name());
+  private static Fit fit(List<String> plain, Named one) {
+    List<String> words = PlaceWords.spelt(plain);
+    List<String> name = one.words();
     if (words.isEmpty()) {
       return Fit.NONE;
     }
@@ -108,22 +161,23 @@ final class StationSearch {
     if (name.containsAll(words)) {
       return Fit.WORDS;
     }
+    // A word cut short reads like an abbreviation of another: "S" is South, or the start of San.
     boolean begins =
-        words.stream().allMatch(word -> name.stream().anyMatch(part -> part.startsWith(word)));
+        plain.stream()
+            .allMatch(
+                word ->
+                    name.stream()
+                        .anyMatch(
+                            part ->
+                                part.startsWith(word) || part.startsWith(PlaceWords.spelt(word))));
     return begins ? Fit.BEGINNINGS_OF_WORDS : Fit.NONE;
-  }
-
-  private static List<String> words(String text) {
-    return Arrays.stream(text.toLowerCase(Locale.ROOT).replace("'", "").split("[^\\p{L}\\p{N}]+"))
-        .filter(word -> !word.isEmpty())
-        .toList();
   }
 
   /**
    * Letters to change, add or drop to make the beginning of the station's name of what was typed.
    */
-  private static int strangeness(String typed, Station station) {
-    String name = String.join(" ", words(station.name()));
+  private static int strangeness(String typed, Named one) {
+    String name = String.join(" ", one.words());
     int[] above = new int[name.length() + 1];
     Arrays.setAll(above, i -> i);
     for (int row = 1; row <= typed.length(); row++) {

@@ -31,7 +31,10 @@ class ClimatesTest {
     "MOBILE REGIONAL AP,722230",
     "phoenix,722780",
     "O'Hare,725300",
-    "Las Vegas,723860",
+    "'Las Vegas, NV',723860",
+    "'Portland, Oregon',726980",
+    "'St. Louis, Mo.',724340",
+    "saint louis,724340",
     "Denver,725650",
     "'Portland, OR',726980",
     "'Portland, ME',726060",
@@ -57,6 +60,24 @@ class ClimatesTest {
     Climates alike = of("725300|Chicago Ohare|IL", "725340|Chicago Midway|IL");
     assertThat(alike.find("Chicago")).isEmpty();
     assertThat(alike.suggestions("Chicago")).hasSize(2);
+  }
+
+  /** Two towns of one name are told apart by their owner, however their numbers end. */
+  @Test
+  void choosesNoTownForAnotherState() {
+    Climates two = of("722180|Augusta Bush Field|GA", "726185|Augusta Airport|ME");
+    assertThat(two.find("Augusta")).isEmpty();
+    assertThat(two.suggestions("Augusta")).hasSize(2);
+    assertThat(two.find("Augusta, ME")).map(one -> one.station().id()).hasValue("726185");
+    assertThat(two.find("Augusta, Georgia")).map(one -> one.station().id()).hasValue("722180");
+  }
+
+  /** Troy, California is not Troy, Alabama, though a word of its name begins like the code. */
+  @Test
+  void takesNoTownElsewhereForOneOfAStateThatWasNamed() {
+    Climates one = of("722267|Troy Cargo Field|AL", "722230|Mobile Regional AP|AL");
+    assertThat(one.find("Troy, CA")).isEmpty();
+    assertThat(one.find("Troy")).map(found -> found.station().id()).hasValue("722267");
   }
 
   @Test
