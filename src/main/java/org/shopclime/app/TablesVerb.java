@@ -3,7 +3,6 @@ package org.shopclime.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.shopclime.climate.ChosenStations;
 import org.shopclime.climate.TableMaker;
 import org.shopclime.quantity.Problem;
 import picocli.CommandLine.Command;
@@ -12,7 +11,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "tables",
     hidden = true,
-    description = "Makes the table of stations anew from a folder of hourly weather files.")
+    description =
+        "Makes the tables of stations and typical years anew from a folder of hourly weather files.")
 final class TablesVerb implements Callable<Integer> {
 
   private final Session session;
@@ -20,7 +20,7 @@ final class TablesVerb implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "WEATHERFOLDER", description = "Hourly weather files.")
   private Path weather;
 
-  @Parameters(index = "1", paramLabel = "OUTFOLDER", description = "Where the table goes.")
+  @Parameters(index = "1", paramLabel = "OUTFOLDER", description = "Where the tables go.")
   private Path out;
 
   TablesVerb(Session session) {
@@ -33,7 +33,6 @@ final class TablesVerb implements Callable<Integer> {
       TableMaker.make(
           weather,
           out,
-          ChosenStations.load(),
           (read, all, name, refused) ->
               session
                   .err()

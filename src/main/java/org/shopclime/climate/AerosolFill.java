@@ -60,7 +60,8 @@ public final class AerosolFill {
     return own(year).or(() -> neighbour(year.station(), telling)).orElseGet(() -> inverted(year));
   }
 
-  private static Optional<Aerosol> neighbour(Station station, Map<Station, Months> telling) {
+  /** The depth that the nearest station within reach lends. */
+  static Optional<Aerosol> neighbour(Station station, Map<Station, Months> telling) {
     return telling.entrySet().stream()
         .filter(other -> distance(station, other.getKey()) <= FARTHEST_KM)
         .min(

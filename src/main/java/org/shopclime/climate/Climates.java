@@ -7,27 +7,58 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.AbstractList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.RandomAccess;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
-/** The stations the program knows, and the ways to find one. */
+/**
+ * The stations the program knows, and the ways to find one. Loading reads no more than the
+ * stations; climates and typical years are read when they are asked for. May be shared by threads.
+ */
 public final class Climates {
-  private static final String TABLE = "/climate-data/stations.csv";
+  private static final String FOLDER = "/climate-data/";
 
-  private final List<StationClimate> stations;
+  private final List<Station> stations;
+  private final Function<Station, StationClimate> climates;
+  private final Function<Station, Optional<TypicalYear>> years;
+  private final Map<String, StationClimate> found = new ConcurrentHashMap<>();
+  private final Map<String, Optional<TypicalYear>> foundYears = new ConcurrentHashMap<>();
 
   /**
-   * Stations from any source.
+   * Stations from any source, without typical years.
    *
-   * @param stations one or more
+   * @param climates one or more, of different stations
    * @throws IllegalArgumentException if there is none
    */
-  public Climates(List<StationClimate> stations) {
-    this.stations = List.copyOf(stations);
-    if (this.stations.isEmpty()) {
+  public Climates(List<StationClimate> climates) {
+    this(
+        climates.stream().map(StationClimate::station).toList(),
+        Climates::unknown,
+        station -> Optional.empty());
+    climates.forEach(climate -> found.put(climate.station().id(), climate));
+  }
+
+  private Climates(
+      List<Station> stations,
+      Function<Station, StationClimate> climates,
+      Function<Station, Optional<TypicalYear>> years) {
+    this.stations = stations;
+    this.climates = climates;
+    this.years = years;
+    if (stations.isEmpty()) {
       throw new IllegalArgumentException("no stations");
     }
+  }
+
+  private static StationClimate unknown(Station station) {
+    throw new IllegalArgumentException("no station " + station.id());
   }
 
   /**
@@ -36,25 +67,41 @@ public final class Climates {
    * @return all of them
    */
   public static Climates load() {
-    try (InputStream bytes = Climates.class.getResourceAsStream(TABLE)) {
-      if (bytes == null) {
-        throw new IllegalStateException("the program came without " + TABLE);
-      }
-      try (Reader text = new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8))) {
-        return new Climates(StationTable.read(text));
-      }
+    try (Reader text = table(TableMaker.STATIONS)) {
+      TableText table = StationTable.rows(text);
+      List<Station> stations =
+          IntStream.range(0, table.rows())
+              .mapToObj(index -> StationTable.station(table, index))
+              .toList();
+      Map<String, Integer> rows = new HashMap<>();
+      stations.forEach(station -> rows.put(station.id(), rows.size()));
+      return new Climates(
+          stations,
+          station ->
+              rows.containsKey(station.id())
+                  ? StationTable.climate(table, rows.get(station.id()))
+                  : unknown(station),
+          Climates::shipped);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
   }
 
-  /**
-   * All stations.
-   *
-   * @return in the order of the table; cannot be changed
-   */
-  public List<StationClimate> all() {
-    return stations;
+  private static Optional<TypicalYear> shipped(Station station) {
+    try (Reader types = table(TableMaker.DAY_TYPES);
+        Reader shapes = table(TableMaker.SHAPES)) {
+      return TypicalYearTable.find(station, types, shapes);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private static Reader table(String name) {
+    InputStream bytes = Climates.class.getResourceAsStream(FOLDER + name);
+    if (bytes == null) {
+      throw new IllegalStateException("the program came without " + name);
+    }
+    return new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8));
   }
 
   /**
@@ -63,11 +110,28 @@ public final class Climates {
    * @return in the order of the table; cannot be changed
    */
   public List<Station> stations() {
-    return stations.stream().map(StationClimate::station).toList();
+    return stations;
   }
 
-  private StationClimate climate(Station station) {
-    return stations.stream().filter(one -> one.station().equals(station)).findFirst().orElseThrow();
+  /**
+   * The climate of a station.
+   *
+   * @param station one of the stations here
+   * @return its climate
+   * @throws IllegalArgumentException if there is none of its number
+   */
+  public StationClimate climate(Station station) {
+    return found.computeIfAbsent(station.id(), id -> climates.apply(station));
+  }
+
+  /**
+   * All climates. Each is read when it is got from the list; where the stations are enough take
+   * {@link #stations}.
+   *
+   * @return in the order of the table; cannot be changed
+   */
+  public List<StationClimate> all() {
+    return climates(stations);
   }
 
   /**
@@ -80,7 +144,7 @@ public final class Climates {
    * @return the station, or nothing where none fits or several fit alike
    */
   public Optional<StationClimate> find(String idOrName) {
-    return new StationSearch(stations()).find(idOrName).map(this::climate);
+    return new StationSearch(stations).find(idOrName).map(this::climate);
   }
 
   /**
@@ -90,7 +154,7 @@ public final class Climates {
    * @return up to five, the best first; those that fit, otherwise those spelt most alike
    */
   public List<StationClimate> suggestions(String text) {
-    return new StationSearch(stations()).suggestions(text).stream().map(this::climate).toList();
+    return climates(new StationSearch(stations).suggestions(text));
   }
 
   /**
@@ -106,19 +170,21 @@ public final class Climates {
   }
 
   /**
-   * All stations by their distance from a point.
+   * All climates by the distance of their station from a point. Each is read when it is got from
+   * the list.
    *
    * @param latitudeDeg latitude, degrees, -90 to 90
    * @param longitudeDeg longitude, degrees, east positive, -180 to 180
-   * @return all stations, the nearest first
+   * @return all of them, the nearest first; cannot be changed
    * @throws IllegalArgumentException if outside those ranges or NaN
    */
   public List<StationClimate> byDistance(double latitudeDeg, double longitudeDeg) {
-    return stations.stream()
-        .sorted(
-            Comparator.comparingDouble(
-                climate -> climate.station().distanceKm(latitudeDeg, longitudeDeg)))
-        .toList();
+    return climates(
+        stations.stream()
+            .sorted(
+                Comparator.comparingDouble(
+                    station -> station.distanceKm(latitudeDeg, longitudeDeg)))
+            .toList());
   }
 
   /**
@@ -128,6 +194,28 @@ public final class Climates {
    * @return its day types, or nothing where the tables have none for it
    */
   public Optional<TypicalYear> typicalYear(Station station) {
-    return Optional.empty();
+    return foundYears.computeIfAbsent(station.id(), id -> years.apply(station));
+  }
+
+  private List<StationClimate> climates(List<Station> of) {
+    return new ReadWhenGot(of);
+  }
+
+  private final class ReadWhenGot extends AbstractList<StationClimate> implements RandomAccess {
+    private final List<Station> of;
+
+    ReadWhenGot(List<Station> of) {
+      this.of = of;
+    }
+
+    @Override
+    public StationClimate get(int index) {
+      return climate(of.get(index));
+    }
+
+    @Override
+    public int size() {
+      return of.size();
+    }
   }
 }

@@ -23,6 +23,7 @@ import java.util.Map;
  * @param waterCm mean precipitable water of each month, cm, 0 to 12
  * @param monthDryBulb mean dry bulb of each month, °C
  * @param ground wave of the ground temperature
+ * @param degreeDays heating and cooling degree-days of the year
  */
 public record StationClimate(
     Station station,
@@ -38,7 +39,8 @@ public record StationClimate(
     Aerosol aerosol,
     Months waterCm,
     Months monthDryBulb,
-    GroundTemperature ground) {
+    GroundTemperature ground,
+    DegreeDays degreeDays) {
 
   /** Copies the map, refuses a missing level and figures outside the ranges named. */
   public StationClimate {
@@ -67,5 +69,25 @@ public record StationClimate(
    */
   public HotPoint at(Level level) {
     return levels.get(level);
+  }
+
+  /** The same with another aerosol depth. */
+  StationClimate with(Aerosol other) {
+    return new StationClimate(
+        station,
+        pressure,
+        levels,
+        dailyRange,
+        monthRange,
+        shape,
+        humid,
+        winter,
+        hotDayWind,
+        hotHourWind,
+        other,
+        waterCm,
+        monthDryBulb,
+        ground,
+        degreeDays);
   }
 }

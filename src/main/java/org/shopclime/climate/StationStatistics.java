@@ -66,7 +66,8 @@ public final class StationStatistics {
         aerosol,
         monthly(year::precipitableWaterCm),
         monthly(year::dryBulb),
-        ground());
+        ground(),
+        degreeDays());
   }
 
   private HotPoint hotPoint(Level level) {
@@ -145,6 +146,18 @@ public final class StationStatistics {
     // A fraction of the year past midnight of 1 January; day 1 is its first day.
     double day = 1 + 365 * (coldest < 0 ? coldest + 1 : coldest);
     return new GroundTemperature(mean(hour -> true, year::dryBulb), amplitude, day);
+  }
+
+  private DegreeDays degreeDays() {
+    double heating = 0;
+    double cooling = 0;
+    for (int day = 1; day <= WeatherYear.COUNT / Hours.COUNT; day++) {
+      Hours dryBulb = ofDay(day);
+      double above = (dryBulb.max() + dryBulb.min()) / 2 - DegreeDays.BASE;
+      heating += Math.max(0, -above);
+      cooling += Math.max(0, above);
+    }
+    return new DegreeDays(heating, cooling);
   }
 
   private Months monthly(IntToDoubleFunction value) {

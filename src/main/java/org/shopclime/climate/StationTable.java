@@ -1,23 +1,17 @@
 package org.shopclime.climate;
 
-import java.io.BufferedWriter;
+import static org.shopclime.climate.TableText.fixed;
+import static org.shopclime.climate.TableText.numbered;
+
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
+import java.util.stream.IntStream;
 
 /**
  * The table of stations as CSV: one row a station, a unit in every head, a commented head that
@@ -37,7 +31,11 @@ public final class StationTable {
           "  all days of the 1 % month; shape: part of the range below the peak, mean of the hour ending.",
           "Humid: 0.4 % dew point, its coincident dry bulb, its month, peak and range of its days.",
           "aerosol: broadband depth; OWN, NEIGHBOUR with number and km, or INVERTED from clear noons.",
-          "ground: mean, amplitude and coldest day of the yearly wave of the air temperature.");
+          "ground: mean, amplitude and coldest day of the yearly wave of the air temperature.",
+          "heating, cooling: degree-days to base 18.3 °C of the days' (highest + lowest) / 2.");
+
+  /** The first columns, which are the station itself. */
+  private static final int STATION_COLUMNS = 7;
 
   private StationTable() {}
 
@@ -51,26 +49,13 @@ public final class StationTable {
    *     names the row's line
    */
   public static List<StationClimate> read(Reader text) throws IOException {
-    CSVFormat format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setCommentMarker('#')
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get();
-    List<StationClimate> stations = new ArrayList<>();
-    try (CSVParser rows = format.parse(text)) {
-      for (CSVRecord row : rows) {
-        try {
-          stations.add(climate(row));
-        } catch (IllegalArgumentException wrong) {
-          throw new IllegalArgumentException(
-              "station table, line " + rows.getCurrentLineNumber() + ": " + wrong.getMessage(),
-              wrong);
-        }
-      }
-    }
-    return List.copyOf(stations);
+    TableText table = rows(text);
+    return IntStream.range(0, table.rows()).mapToObj(index -> climate(table, index)).toList();
+  }
+
+  /** The rows of a table, not yet read. */
+  static TableText rows(Reader text) throws IOException {
+    return TableText.read("station", text);
   }
 
   /**
@@ -81,30 +66,11 @@ public final class StationTable {
    * @throws IOException if it cannot be written; what stood there then still stands
    */
   public static void write(Path file, List<StationClimate> stations) throws IOException {
-    Path place = file.toAbsolutePath();
-    Files.createDirectories(place.getParent());
-    Path aside = place.resolveSibling(place.getFileName() + ".part");
-    try {
-      try (BufferedWriter text = Files.newBufferedWriter(aside, StandardCharsets.UTF_8)) {
-        write(text, stations);
-      }
-      Files.move(aside, place, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(aside);
-    }
-  }
-
-  private static void write(Writer text, List<StationClimate> stations) throws IOException {
-    for (String line : HEAD) {
-      text.write("# " + line + "\n");
-    }
-    CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
-    try (CSVPrinter rows = new CSVPrinter(text, format)) {
-      rows.printRecord(cells(stations.get(0)).keySet());
-      for (StationClimate station : stations) {
-        rows.printRecord(cells(station).values());
-      }
-    }
+    TableText.write(
+        file,
+        HEAD,
+        List.copyOf(cells(stations.get(0)).keySet()),
+        stations.stream().map(station -> cells(station).values()).iterator());
   }
 
   /** A row by column, in the order of the table. */
@@ -140,87 +106,88 @@ public final class StationTable {
     cells.put("ground_mean_C", fixed(2, climate.ground().annualMean()));
     cells.put("ground_amplitude_K", fixed(2, climate.ground().amplitude()));
     cells.put("ground_coldest_day", fixed(1, climate.ground().dayOfMinimum()));
+    cells.put("heating_K_day", fixed(0, climate.degreeDays().heating()));
+    cells.put("cooling_K_day", fixed(0, climate.degreeDays().cooling()));
     cells.put("aerosol_source", climate.aerosol().source().label());
     for (int month = 1; month <= Months.COUNT; month++) {
-      cells.put(key("aerosol", month), fixed(4, climate.aerosol().depth().at(month)));
+      cells.put(numbered("aerosol", month), fixed(4, climate.aerosol().depth().at(month)));
     }
     for (int month = 1; month <= Months.COUNT; month++) {
-      cells.put(key("water_cm", month), fixed(2, climate.waterCm().at(month)));
+      cells.put(numbered("water_cm", month), fixed(2, climate.waterCm().at(month)));
     }
     for (int month = 1; month <= Months.COUNT; month++) {
-      cells.put(key("dry_bulb_C", month), fixed(2, climate.monthDryBulb().at(month)));
+      cells.put(numbered("dry_bulb_C", month), fixed(2, climate.monthDryBulb().at(month)));
     }
     for (int hour = 1; hour <= Hours.COUNT; hour++) {
-      cells.put(key("shape", hour), fixed(3, climate.shape().at(hour)));
+      cells.put(numbered("shape", hour), fixed(3, climate.shape().at(hour)));
     }
     for (int hour = 1; hour <= Hours.COUNT; hour++) {
-      cells.put(key("wind_m_s", hour), fixed(2, climate.hotDayWind().at(hour)));
+      cells.put(numbered("wind_m_s", hour), fixed(2, climate.hotDayWind().at(hour)));
     }
     return cells;
   }
 
-  private static StationClimate climate(CSVRecord row) {
+  /** The station of a row, of which no more is read. */
+  static Station station(TableText table, int index) {
+    return table.beginning(index, STATION_COLUMNS).as(StationTable::station);
+  }
+
+  /** The whole of a row. */
+  static StationClimate climate(TableText table, int index) {
+    return table.row(index).as(StationTable::climate);
+  }
+
+  private static StationClimate climate(TableText.Row row) {
     Map<Level, HotPoint> levels = new EnumMap<>(Level.class);
     for (Level level : Level.values()) {
       levels.put(
           level,
           new HotPoint(
-              number(row, key(level, "dry_bulb_C")),
-              number(row, key(level, "wet_bulb_C")),
-              Integer.parseInt(row.get(key(level, "month")))));
+              row.number(key(level, "dry_bulb_C")),
+              row.number(key(level, "wet_bulb_C")),
+              row.whole(key(level, "month"))));
     }
     return new StationClimate(
-        new Station(
-            row.get("id"),
-            row.get("name"),
-            row.get("state"),
-            number(row, "time_zone_h"),
-            number(row, "latitude_deg"),
-            number(row, "longitude_deg"),
-            number(row, "elevation_m")),
-        number(row, "pressure_Pa"),
+        station(row),
+        row.number("pressure_Pa"),
         levels,
-        number(row, "range_K"),
-        number(row, "month_range_K"),
-        Hours.from(hour -> number(row, key("shape", hour))),
+        row.number("range_K"),
+        row.number("month_range_K"),
+        Hours.from(hour -> row.number(numbered("shape", hour))),
         new HumidPoint(
-            number(row, "humid_dew_point_C"),
-            number(row, "humid_dry_bulb_C"),
-            Integer.parseInt(row.get("humid_month")),
-            number(row, "humid_day_peak_C"),
-            number(row, "humid_day_range_K")),
+            row.number("humid_dew_point_C"),
+            row.number("humid_dry_bulb_C"),
+            row.whole("humid_month"),
+            row.number("humid_day_peak_C"),
+            row.number("humid_day_range_K")),
         new Winter(
-            number(row, "winter_99_C"),
-            number(row, "winter_99_6_C"),
-            number(row, "winter_wind_m_s")),
-        Hours.from(hour -> number(row, key("wind_m_s", hour))),
-        number(row, "hot_hour_wind_m_s"),
+            row.number("winter_99_C"), row.number("winter_99_6_C"), row.number("winter_wind_m_s")),
+        Hours.from(hour -> row.number(numbered("wind_m_s", hour))),
+        row.number("hot_hour_wind_m_s"),
         new Aerosol(
-            Months.from(month -> number(row, key("aerosol", month))),
-            AerosolSource.of(row.get("aerosol_source"))),
-        Months.from(month -> number(row, key("water_cm", month))),
-        Months.from(month -> number(row, key("dry_bulb_C", month))),
+            Months.from(month -> row.number(numbered("aerosol", month))),
+            AerosolSource.of(row.text("aerosol_source"))),
+        Months.from(month -> row.number(numbered("water_cm", month))),
+        Months.from(month -> row.number(numbered("dry_bulb_C", month))),
         new GroundTemperature(
-            number(row, "ground_mean_C"),
-            number(row, "ground_amplitude_K"),
-            number(row, "ground_coldest_day")));
+            row.number("ground_mean_C"),
+            row.number("ground_amplitude_K"),
+            row.number("ground_coldest_day")),
+        new DegreeDays(row.number("heating_K_day"), row.number("cooling_K_day")));
   }
 
-  private static double number(CSVRecord row, String column) {
-    return Double.parseDouble(row.get(column));
+  private static Station station(TableText.Row row) {
+    return new Station(
+        row.text("id"),
+        row.text("name"),
+        row.text("state"),
+        row.number("time_zone_h"),
+        row.number("latitude_deg"),
+        row.number("longitude_deg"),
+        row.number("elevation_m"));
   }
 
   private static String key(Level level, String what) {
     return level.name().toLowerCase(Locale.ROOT) + "_" + what;
-  }
-
-  private static String key(String what, int number) {
-    return String.format(Locale.ROOT, "%s_%02d", what, number);
-  }
-
-  /** A figure with so many decimals; a negative nothing is written as nothing. */
-  private static String fixed(int decimals, double value) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
   }
 }

@@ -95,17 +95,17 @@ class ClimatesTest {
     assertThat(climates.suggestions("Pheonix").get(0).station().id()).isEqualTo("722780");
     assertThat(climates.suggestions("Portland"))
         .extracting(one -> one.station().state())
-        .containsExactlyInAnyOrder("ME", "OR");
+        .containsOnly("ME", "OR");
     assertThat(climates.suggestions("AP")).hasSizeBetween(1, 5);
   }
 
-  /** The town of Pascagoula, Mississippi: 30.37 N, 88.56 W (map). */
+  /** The town of Semmes, Alabama: 30.78 N, 88.26 W (map), west of Mobile. */
   @Test
   void findsTheNearest() {
-    assertThat(climates.nearest(30.37, -88.56).station().id()).isEqualTo("722230");
-    List<StationClimate> sorted = climates.byDistance(30.37, -88.56);
+    assertThat(climates.nearest(30.78, -88.26).station().id()).isEqualTo("722230");
+    List<StationClimate> sorted = climates.byDistance(30.78, -88.26);
     assertThat(sorted).hasSameSizeAs(climates.all());
-    assertThat(sorted.get(1).station().id()).as("New Orleans").isEqualTo("722310");
+    assertThat(sorted.get(1).station().id()).as("Downtown").isEqualTo("722235");
     assertThatIllegalArgumentException().isThrownBy(() -> climates.nearest(100, 0));
   }
 
@@ -115,6 +115,28 @@ class ClimatesTest {
     Station newYork = climates.find("744860").orElseThrow().station();
     assertThat(newYork.distanceKm(33.938, -118.406)).isCloseTo(3975, within(15.0));
     assertThat(newYork.distanceKm(newYork.latitudeDeg(), newYork.longitudeDeg())).isZero();
+  }
+
+  @Test
+  void readsAClimateOnlyWhenItIsAskedFor() {
+    assertThat(climates.stations()).hasSameSizeAs(climates.all());
+    Station phoenix = climates.find("722780").orElseThrow().station();
+    assertThat(climates.climate(phoenix).station()).isSameAs(phoenix);
+    assertThat(climates.climate(phoenix)).isSameAs(climates.find("722780").orElseThrow());
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> climates.climate(MadeYear.PLACE))
+        .withMessage("no station 999990");
+  }
+
+  @Test
+  void findsTheTypicalYear() {
+    Station phoenix = climates.find("722780").orElseThrow().station();
+    TypicalYear year = climates.typicalYear(phoenix).orElseThrow();
+    assertThat(year.station()).isEqualTo(phoenix);
+    assertThat(year.mean(7, DayType::high)).as("climate normals: 41 °C").isBetween(39.0, 43.0);
+    assertThat(year.mean(12, DayType::low)).as("climate normals: 7 °C").isBetween(5.0, 9.0);
+    assertThat(climates.typicalYear(MadeYear.PLACE)).isEmpty();
+    assertThat(of("722780|Phoenix|AZ").typicalYear(phoenix)).as("of none").isEmpty();
   }
 
   @Test

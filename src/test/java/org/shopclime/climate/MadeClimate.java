@@ -33,6 +33,7 @@ final class MadeClimate {
         new Aerosol(Months.from(month -> month / 100.0), new AerosolSource.Own()),
         Months.from(month -> month / 4.0),
         Months.from(month -> month),
-        new GroundTemperature(19, 9, 15));
+        new GroundTemperature(19, 9, 15),
+        new DegreeDays(900, 1400));
   }
 }
