@@ -1,13 +1,17 @@
 package org.shopclime.form;
 
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.shopclime.climate.StationClimate;
@@ -22,6 +26,8 @@ final class ClimateCard {
 
   /** Least height of the whole card before it is scrolled, pixels at 100 %. */
   private static final int LEAST = 540;
+
+  private static final int WIDTH = 520;
 
   private static final String CARD = "card";
   private static final String NONE = "none";
@@ -41,6 +47,16 @@ final class ClimateCard {
   private final JTextArea caution = text("picker.card.caution");
   private final ChartPanel chart = PicturesView.chart("picker.card.chart", "The year by months");
 
+  private final JTextArea none = text("picker.card.none");
+
+  /**
+   * What is shown.
+   *
+   * @param climate days that decide
+   * @param year typical year, where there is one
+   */
+  record Content(StationClimate climate, Optional<TypicalYear> year) {}
+
   ClimateCard(UnitSystem units) {
     this.units = units;
     Look.letters(title, 1.25, Font.BOLD);
@@ -58,15 +74,24 @@ final class ClimateCard {
     JScrollPane scroll = new JScrollPane(content);
     scroll.setBorder(Look.line());
     scroll.setName("picker.card");
-    JTextArea none = text("picker.card.none");
-    none.setText("No station is chosen. Its weather will be shown here.");
     Look.letters(none, 1, "Shopclime.quiet");
     none.setBorder(BorderFactory.createEmptyBorder(16, 16, 16, 16));
     JPanel empty = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[top]"));
     empty.setBorder(Look.line());
     empty.add(none, "wmin 60");
+    scroll
+        .getViewport()
+        .addComponentListener(
+            new ComponentAdapter() {
+              @Override
+              public void componentResized(ComponentEvent event) {
+                SwingUtilities.invokeLater(ClimateCard.this::fit);
+              }
+            });
+    panel.setPreferredSize(new Dimension(Look.scaled(WIDTH), Look.scaled(LEAST)));
     panel.add(scroll, CARD);
     panel.add(empty, NONE);
+    clear();
   }
 
   private static JTextArea text(String name) {
@@ -79,12 +104,20 @@ final class ClimateCard {
     return panel;
   }
 
-  void show(Optional<StationClimate> station, Optional<TypicalYear> known) {
-    sides.show(panel, station.isPresent() ? CARD : NONE);
-    station.ifPresent(climate -> show(climate, known));
+  /** No station is chosen. */
+  void clear() {
+    fail("No station is chosen. Its weather will be shown here.");
   }
 
-  private void show(StationClimate climate, Optional<TypicalYear> known) {
+  /** Says why there is nothing to show. */
+  void fail(String why) {
+    none.setText(why);
+    sides.show(panel, NONE);
+  }
+
+  void show(Content known) {
+    sides.show(panel, CARD);
+    StationClimate climate = known.climate();
     title.setText(ClimateFacts.name(climate.station()));
     where.setText(ClimateFacts.where(climate.station(), units));
     figures.removeAll();
@@ -97,10 +130,17 @@ final class ClimateCard {
       figures.add(label, "wmin 60, aligny top");
       figures.add(value, "wmin 60, aligny top");
     }
-    chart.setChart(ClimateChart.of(climate, known, units, Look.charts()));
-    String words = ClimateFacts.year(climate, known, units);
+    chart.setChart(ClimateChart.of(climate, known.year(), units, Look.charts()));
+    String words = ClimateFacts.year(climate, known.year(), units);
     year.setText(words);
     chart.getAccessibleContext().setAccessibleDescription(words);
+    fit();
+    // the height of wrapped text is known only once it has its width
+    SwingUtilities.invokeLater(this::fit);
+  }
+
+  private void fit() {
+    PartEditor.forgetSizes(content);
     content.revalidate();
     content.repaint();
   }

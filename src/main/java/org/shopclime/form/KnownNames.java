@@ -42,8 +42,7 @@ final class KnownNames {
 
   static KnownNames of(Climates climates) {
     return new KnownNames(
-        climates.all().stream()
-            .map(climate -> climate.station())
+        climates.stations().stream()
             .collect(Collectors.toMap(Station::id, KnownNames::name, (one, other) -> one)),
         Optional.of(climates));
   }

@@ -14,7 +14,7 @@ import org.shopclime.report.ChartLook;
 /** The marks of the map; they differ by size and ring as well as by colour. */
 enum MapMark implements Icon {
   /** A station while nothing is searched. */
-  PLAIN(2.4, 0),
+  PLAIN(2.0, 0),
   /** A station that fits the search. */
   FITS(4, 1.2),
   /** A station that does not. */

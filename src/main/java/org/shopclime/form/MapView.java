@@ -251,7 +251,7 @@ final class MapView extends JComponent {
   private void paintStates(Graphics2D ink) {
     FontMetrics letters = ink.getFontMetrics();
     Color quiet = Look.colour("Shopclime.quiet");
-    ink.setColor(new Color(quiet.getRed(), quiet.getGreen(), quiet.getBlue(), 150));
+    ink.setColor(new Color(quiet.getRed(), quiet.getGreen(), quiet.getBlue(), 190));
     List<Rectangle2D> taken = new ArrayList<>();
     for (StationMap.Name name : map.names()) {
       Point2D.Double at = sight().toScreen(name.x(), name.y());

@@ -7,12 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.shopclime.climate.Climates;
+import org.shopclime.climate.FoundPlace;
+import org.shopclime.climate.GeoPoint;
+import org.shopclime.climate.PlaceSearch;
+import org.shopclime.climate.PlacesFound;
 import org.shopclime.climate.Station;
+import org.shopclime.report.ClimateFacts;
 
 /** Finds the stations to choose from while someone types. */
 final class PlaceFinder {
@@ -31,9 +32,9 @@ final class PlaceFinder {
    * @param rows stations, the best first
    * @param told a sentence on what they are, or why there are none
    * @param from what the distances are taken from, empty if there are none
-   * @param narrowed whether some stations are left out
+   * @param kind how the rows are meant
    */
-  record Found(List<Row> rows, String told, String from, boolean narrowed) {
+  record Found(List<Row> rows, String told, String from, Kind kind) {
     Found {
       rows = List.copyOf(rows);
     }
@@ -43,8 +44,18 @@ final class PlaceFinder {
     }
   }
 
-  private static final Pattern POINT =
-      Pattern.compile("([+-]?\\d{1,2}(?:\\.\\d*)?)\\s*[,; ]\\s*([+-]?\\d{1,3}(?:\\.\\d*)?)");
+  /** How rows are meant. */
+  enum Kind {
+    /** All stations there are. */
+    ALL,
+    /** Those that fit what was typed. */
+    FITTING,
+    /** Nothing fits; those spelt most alike. */
+    ALIKE
+  }
+
+  /** Digits of a whole station number. */
+  private static final int DIGITS = 6;
 
   private final List<Station> stations;
   private final Optional<Station> near;
@@ -52,90 +63,106 @@ final class PlaceFinder {
   /**
    * A finder.
    *
-   * @param climates all stations
+   * @param stations all stations
    * @param near the station chosen up to now, if it is known
    */
-  PlaceFinder(Climates climates, Optional<Station> near) {
-    this.stations = climates.all().stream().map(climate -> climate.station()).toList();
+  PlaceFinder(List<Station> stations, Optional<Station> near) {
+    this.stations = List.copyOf(stations);
     this.near = near;
   }
 
   /** What fits a text; all stations where there is none. */
   Found find(String text) {
     String asked = text.strip();
-    Matcher point = POINT.matcher(asked);
     if (asked.isEmpty()) {
       return all();
     }
-    if (point.matches()) {
-      double latitude = Double.parseDouble(point.group(1));
-      double longitude = Double.parseDouble(point.group(2));
-      if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
-        return around(latitude, longitude, asked);
+    if (asked.matches("\\d{1," + (DIGITS - 1) + "}")) {
+      List<Station> begun = stations.stream().filter(one -> one.id().startsWith(asked)).toList();
+      if (!begun.isEmpty()) {
+        return fitting(begun, count(begun.size(), "begins", "begin") + " so.");
       }
     }
-    return fitting(asked);
+    PlacesFound found = PlaceSearch.of(stations, asked);
+    if (found instanceof PlacesFound.Near point) {
+      String from = ClimateFacts.point(point.point());
+      return new Found(
+          point.places().stream().map(PlaceFinder::row).toList(),
+          count(stations.size(), "", "") + ", those nearest to " + from + " first.",
+          from,
+          Kind.ALL);
+    }
+    if (found instanceof PlacesFound.InState state) {
+      List<Station> rows = new ArrayList<>(stationsOf(state));
+      rows.addAll(state.namesakes());
+      String elsewhere =
+          state.namesakes().isEmpty()
+              ? "."
+              : "; at the end " + state.namesakes().size() + " elsewhere of that name.";
+      return fitting(
+          rows, count(state.places().size(), "", "") + " in " + state.name() + elsewhere);
+    }
+    if (found instanceof PlacesFound.Nothing nothing) {
+      String alike =
+          nothing.alike().isEmpty() ? "" : " Those most alike are listed; none is chosen.";
+      return new Found(
+          rows(nothing.alike()),
+          "Nothing fits: found " + nothing.found() + "; takes " + nothing.takes() + "." + alike,
+          from(),
+          Kind.ALIKE);
+    }
+    return fitting(stationsOf(found), count(found.places().size(), "fits", "fit") + ".");
+  }
+
+  private static String count(int count, String one, String several) {
+    return count == 1
+        ? ("1 station " + one).strip()
+        : (String.format(Locale.ROOT, "%,d stations ", count) + several).strip();
+  }
+
+  private static List<Station> stationsOf(PlacesFound found) {
+    return found.places().stream().map(FoundPlace::station).toList();
+  }
+
+  private Found fitting(List<Station> fitting, String told) {
+    String away = from().isEmpty() ? "" : " Distances are from " + from() + ".";
+    return new Found(rows(fitting), told + away, from(), Kind.FITTING);
   }
 
   private Found all() {
-    String count = String.format(Locale.ROOT, "%,d stations", stations.size());
+    String count = count(stations.size(), "", "");
     if (near.isEmpty()) {
-      return new Found(rows(station -> true), count + " by name.", "", false);
+      List<Station> byName =
+          stations.stream()
+              .sorted(Comparator.comparing(Station::name).thenComparing(Station::state))
+              .toList();
+      return new Found(rows(byName), count + " by name.", "", Kind.ALL);
     }
     return new Found(
-        rows(station -> true),
+        PlaceSearch.from(GeoPoint.of(near.get()), stations).stream().map(PlaceFinder::row).toList(),
         count + ", those near " + near.get().name() + " first.",
-        near.get().name(),
-        false);
+        from(),
+        Kind.ALL);
   }
 
-  private Found around(double latitude, double longitude, String asked) {
-    List<Row> rows = new ArrayList<>();
-    for (Station station : stations) {
-      rows.add(new Row(station, OptionalDouble.of(station.distanceKm(latitude, longitude))));
-    }
-    rows.sort(Comparator.comparingDouble(row -> row.km().orElseThrow()));
-    return new Found(rows, "Nearest to " + asked + " first.", asked, false);
+  private String from() {
+    return near.map(Station::name).orElse("");
   }
 
-  private Found fitting(String asked) {
-    List<String> words = List.of(asked.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}']+"));
-    List<Row> rows = rows(station -> words.stream().allMatch(word -> fits(word, station)));
-    if (rows.isEmpty()) {
-      return new Found(
-          List.of(),
-          "No station fits \""
-              + asked
-              + "\". Try a city, a state such as AL, a station number, or a point such as"
-              + " 30.7, -88.2.",
-          "",
-          true);
-    }
-    String count = rows.size() == 1 ? "1 station fits." : rows.size() + " stations fit.";
-    return new Found(rows, count, near.map(Station::name).orElse(""), true);
+  private static Row row(FoundPlace found) {
+    return new Row(found.station(), OptionalDouble.of(found.distanceKm()));
   }
 
-  private static boolean fits(String word, Station station) {
-    return station.state().equalsIgnoreCase(word)
-        || station.id().startsWith(word)
-        || List.of(station.name().toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}']+")).stream()
-            .anyMatch(part -> part.startsWith(word));
-  }
-
-  private List<Row> rows(Predicate<Station> wanted) {
-    Comparator<Row> byName =
-        Comparator.comparing((Row row) -> row.station().name())
-            .thenComparing(row -> row.station().state());
-    return stations.stream()
-        .filter(wanted)
-        .map(station -> new Row(station, distance(station)))
-        .sorted(Comparator.comparingDouble((Row row) -> row.km().orElse(0)).thenComparing(byName))
+  private List<Row> rows(List<Station> found) {
+    return found.stream()
+        .map(
+            station ->
+                new Row(
+                    station,
+                    near.isPresent()
+                        ? OptionalDouble.of(
+                            station.distanceKm(near.get().latitudeDeg(), near.get().longitudeDeg()))
+                        : OptionalDouble.empty()))
         .toList();
-  }
-
-  private OptionalDouble distance(Station station) {
-    return near.isPresent()
-        ? OptionalDouble.of(station.distanceKm(near.get().latitudeDeg(), near.get().longitudeDeg()))
-        : OptionalDouble.empty();
   }
 }

@@ -26,7 +26,6 @@ import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.Station;
-import org.shopclime.climate.StationClimate;
 import org.shopclime.climate.TypicalYear;
 import org.shopclime.quantity.UnitSystem;
 
@@ -69,14 +68,11 @@ final class PlacePicker {
     this.years = years;
     this.accept = accept;
     this.chosen = current;
-    this.finder = new PlaceFinder(climates, current);
+    this.finder = new PlaceFinder(climates.stations(), current);
     this.found = finder.find("");
     this.rows = new PlaceTable(units);
     this.list = new JTable(rows);
-    this.map =
-        new MapView(
-            new StationMap(climates.all().stream().map(StationClimate::station).toList()),
-            this::clicked);
+    this.map = new MapView(new StationMap(climates.stations()), this::clicked);
     this.card = new ClimateCard(units);
     dressSearch();
     dressList();
@@ -258,7 +254,10 @@ final class PlacePicker {
     }
     found = finder.find(search.getText());
     if (!search.getText().isBlank()) {
-      chosen = found.rows().stream().findFirst().map(PlaceFinder.Row::station);
+      chosen =
+          found.kind() == PlaceFinder.Kind.ALIKE
+              ? Optional.empty() // Enter must not take what was not meant
+              : found.rows().stream().findFirst().map(PlaceFinder.Row::station);
     }
     show();
   }
@@ -279,7 +278,10 @@ final class PlacePicker {
     showing = true;
     rows.show(found);
     told.setText(found.told());
-    Look.letters(told, 1, found.rows().isEmpty() ? "Shopclime.complaint" : "Shopclime.quiet");
+    Look.letters(
+        told,
+        1,
+        found.kind() == PlaceFinder.Kind.ALIKE ? "Shopclime.complaint" : "Shopclime.quiet");
     list.clearSelection();
     chosen.ifPresent(
         station -> {
@@ -297,14 +299,20 @@ final class PlacePicker {
     int row = list.getSelectedRow();
     Rectangle cell = list.getCellRect(Math.max(0, row), 0, true);
     list.scrollRectToVisible(cell);
-    map.show(found.ids(), found.narrowed(), chosen);
-    Optional<StationClimate> climate =
-        chosen.flatMap(
-            station ->
-                climates.all().stream()
-                    .filter(one -> one.station().id().equals(station.id()))
-                    .findFirst());
-    card.show(climate, chosen.flatMap(years));
+    map.show(found.ids(), found.kind() != PlaceFinder.Kind.ALL, chosen);
     panel.firePropertyChange("chosen", false, true);
+    if (chosen.isEmpty()) {
+      card.clear();
+      return;
+    }
+    Station asked = chosen.get();
+    Background.run(
+        () -> new ClimateCard.Content(climates.climate(asked), years.apply(asked)),
+        content -> {
+          if (chosen.equals(Optional.of(asked))) {
+            card.show(content);
+          }
+        },
+        failed -> card.fail("The weather of this station could not be read: " + failed));
   }
 }

@@ -10,7 +10,7 @@ final class PlaceTable extends AbstractTableModel {
 
   private static final long serialVersionUID = 1L;
 
-  private static final List<String> HEADS = List.of("Station", "State", "Away", "Height");
+  private static final List<String> HEADS = List.of("Station", "State", "Away", "Elevation");
 
   private final UnitSystem units;
   private transient List<PlaceFinder.Row> rows = List.of();

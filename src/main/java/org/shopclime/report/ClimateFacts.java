@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.DayType;
+import org.shopclime.climate.GeoPoint;
 import org.shopclime.climate.HotPoint;
 import org.shopclime.climate.HumidPoint;
 import org.shopclime.climate.Level;
@@ -47,12 +48,20 @@ public final class ClimateFacts {
     return "Station "
         + station.id()
         + ", "
-        + degrees(station.latitudeDeg(), "N", "S")
-        + ", "
-        + degrees(station.longitudeDeg(), "E", "W")
+        + point(GeoPoint.of(station))
         + ", "
         + height(station.elevationM(), units)
         + (station.elevationM() < 0 ? " from the level of the sea" : " above the sea");
+  }
+
+  /**
+   * Coordinates.
+   *
+   * @param point the point
+   * @return such as "30.69° N, 88.25° W"
+   */
+  public static String point(GeoPoint point) {
+    return degrees(point.latitudeDeg(), "N", "S") + ", " + degrees(point.longitudeDeg(), "E", "W");
   }
 
   private static String degrees(double value, String plus, String minus) {
@@ -136,7 +145,9 @@ public final class ClimateFacts {
             "climate.winter",
             "Winter (1 % of hours are colder)",
             temperature(climate.winter().dryBulb99(), units)));
-    return figures;
+    return figures.stream()
+        .map(figure -> new Figure(figure.key(), figure.label(), Shown.bound(figure.value())))
+        .toList();
   }
 
   /**
@@ -178,11 +189,11 @@ public final class ClimateFacts {
     int dark = month(month -> known.mean(month, DayType::global), false);
     int sunny = month(month -> known.mean(month, DayType::global), true);
     return "A usual day has "
-        + Shown.range(known.mean(cold, DayType::low), known.mean(cold, DayType::high), units)
+        + day(known, cold, units)
         + " in "
         + month(cold)
         + " and "
-        + Shown.range(known.mean(warm, DayType::low), known.mean(warm, DayType::high), units)
+        + day(known, warm, units)
         + " in "
         + month(warm)
         + ". Sun on level ground: "
@@ -194,6 +205,12 @@ public final class ClimateFacts {
         + " in "
         + month(sunny)
         + ".";
+  }
+
+  private static String day(TypicalYear year, int month, UnitSystem units) {
+    return temperature(year.mean(month, DayType::low), units)
+        + " to "
+        + temperature(year.mean(month, DayType::high), units);
   }
 
   private static int month(IntToDoubleFunction figure, boolean highest) {
@@ -230,7 +247,7 @@ public final class ClimateFacts {
   }
 
   private static String temperature(double celsius, UnitSystem units) {
-    return Shown.temperature(celsius, units);
+    return Shown.temperature(celsius, units).replace('-', '−');
   }
 
   private static String month(int month) {
