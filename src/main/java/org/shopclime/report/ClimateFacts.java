@@ -23,6 +23,7 @@ import org.shopclime.quantity.Units;
 public final class ClimateFacts {
 
   private static final double HOURS_A_DAY = 24;
+  private static final double METRES_PER_KILOMETRE = 1000;
   private static final double WATTS_PER_KILOWATT = 1000;
 
   private ClimateFacts() {}
@@ -50,8 +51,8 @@ public final class ClimateFacts {
         + ", "
         + point(GeoPoint.of(station))
         + ", "
-        + height(station.elevationM(), units)
-        + (station.elevationM() < 0 ? " from the level of the sea" : " above the sea");
+        + height(Math.abs(station.elevationM()), units)
+        + (station.elevationM() < 0 ? " below the sea" : " above the sea");
   }
 
   /**
@@ -90,7 +91,7 @@ public final class ClimateFacts {
    */
   public static String distance(double kilometres, UnitSystem units) {
     boolean si = units == UnitSystem.SI;
-    long figure = Math.round(si ? kilometres : Units.miles(kilometres * WATTS_PER_KILOWATT));
+    long figure = Math.round(si ? kilometres : Units.miles(kilometres * METRES_PER_KILOMETRE));
     return String.format(Locale.ROOT, "%,d %s", figure, si ? "km" : "mi");
   }
 

@@ -227,6 +227,11 @@ final class Person implements AutoCloseable {
 
   /** Waits until something is so. */
   void until(String what, Callable<Boolean> so) {
+    await(what, so);
+  }
+
+  /** Waits until something is so, in any window. */
+  static void await(String what, Callable<Boolean> so) {
     long end = System.nanoTime() + PATIENCE * 1_000_000;
     while (!on(so)) {
       if (System.nanoTime() > end) {
