@@ -5,13 +5,14 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.shopclime.climate.StationClimate;
@@ -43,10 +44,12 @@ final class ClimateCard {
   private final JPanel figures =
       new JPanel(
           new MigLayout("insets 0, wrap 2, fillx, gap 10 3", "[0:38%:,fill][0:62%:,grow,fill]"));
+  private final Map<String, JTextArea> values = new HashMap<>();
   private final JTextArea year = text("picker.card.year");
   private final JTextArea caution = text("picker.card.caution");
   private final ChartPanel chart = PicturesView.chart("picker.card.chart", "The year by months");
 
+  private final JScrollPane scroll = new JScrollPane(content);
   private final JTextArea none = text("picker.card.none");
 
   /**
@@ -71,7 +74,6 @@ final class ClimateCard {
     content.add(chart, "grow, push, wmin 60, hmin 230, gaptop 6");
     content.add(year, "wmin 60, gaptop 4");
     content.add(caution, "wmin 60, gaptop 4");
-    JScrollPane scroll = new JScrollPane(content);
     scroll.setBorder(Look.line());
     scroll.setName("picker.card");
     Look.letters(none, 1, "Shopclime.quiet");
@@ -85,7 +87,7 @@ final class ClimateCard {
             new ComponentAdapter() {
               @Override
               public void componentResized(ComponentEvent event) {
-                SwingUtilities.invokeLater(ClimateCard.this::fit);
+                fit();
               }
             });
     panel.setPreferredSize(new Dimension(Look.scaled(WIDTH), Look.scaled(LEAST)));
@@ -120,28 +122,37 @@ final class ClimateCard {
     StationClimate climate = known.climate();
     title.setText(ClimateFacts.name(climate.station()));
     where.setText(ClimateFacts.where(climate.station(), units));
-    figures.removeAll();
-    for (Figure figure : ClimateFacts.of(climate, units)) {
-      JTextArea label = text("picker." + figure.key() + ".label");
-      label.setText(figure.label());
-      Look.letters(label, 1, "Shopclime.quiet");
-      JTextArea value = text("picker." + figure.key());
-      value.setText(figure.value());
-      figures.add(label, "wmin 60, aligny top");
-      figures.add(value, "wmin 60, aligny top");
-    }
+    ClimateFacts.of(climate, units).forEach(this::show);
     chart.setChart(ClimateChart.of(climate, known.year(), units, Look.charts()));
     String words = ClimateFacts.year(climate, known.year(), units);
     year.setText(words);
     chart.getAccessibleContext().setAccessibleDescription(words);
     fit();
-    // the height of wrapped text is known only once it has its width
-    SwingUtilities.invokeLater(this::fit);
   }
 
+  private void show(Figure figure) {
+    values
+        .computeIfAbsent(
+            figure.key(),
+            key -> {
+              JTextArea label = text("picker." + key + ".label");
+              label.setText(figure.label());
+              Look.letters(label, 1, "Shopclime.quiet");
+              JTextArea value = text("picker." + key);
+              figures.add(label, "wmin 60, aligny top");
+              figures.add(value, "wmin 60, aligny top");
+              return value;
+            })
+        .setText(figure.value());
+  }
+
+  /** Lays out twice: the height of wrapped text is known only once it has its width. */
   private void fit() {
-    PartEditor.forgetSizes(content);
-    content.revalidate();
-    content.repaint();
+    for (int i = 0; i < 2; i++) {
+      PartEditor.forgetSizes(content);
+      scroll.validate();
+    }
+    scroll.revalidate();
+    scroll.repaint();
   }
 }

@@ -47,9 +47,9 @@ final class PlaceDialog {
     back.addActionListener(event -> dialog.dispose());
     picker.whenChosen(() -> use.setEnabled(picker.chosen().isPresent()));
     use.setEnabled(current.isPresent());
-    JPanel buttons = new JPanel(new MigLayout("insets 0 10 10 10", "push[sg][sg]"));
-    buttons.add(use);
-    buttons.add(back);
+    JPanel buttons = new JPanel(new MigLayout("insets 0 10 10 10, fillx", "push[][]"));
+    buttons.add(use, "sizegroup button");
+    buttons.add(back, "sizegroup button");
     JPanel content = new JPanel(new BorderLayout());
     content.add(picker.component(), BorderLayout.CENTER);
     content.add(buttons, BorderLayout.SOUTH);

@@ -308,6 +308,13 @@ class PlacePickerWindowTest {
             }
           });
       assertThat(faults).isEmpty();
+      JTextArea last = asked.find("picker.climate.winter", JTextArea.class);
+      JComponent chart = asked.find("picker.card.chart", JComponent.class);
+      int gap =
+          Person.on(
+              () ->
+                  chart.getLocationOnScreen().y - last.getLocationOnScreen().y - last.getHeight());
+      assertThat(gap).as("between figures and chart").isBetween(0, UIScale.scale(40));
       BufferedImage picture =
           Person.on(
               () -> {
