@@ -7,11 +7,12 @@ import org.shopclime.quantity.Units;
 /**
  * A station's weather in words, by its figures.
  *
- * <p>The limits are the program's own, in whole °F as figures are shown, but for those of moisture,
- * which are those by which the US National Weather Service tells how a dew point feels (55 and 65
- * °F; from memory). No code's climate zone is named: zones go by county and rain, of which typical
- * years know nothing, and degree-days of typical years alone put Phoenix and Las Vegas one zone too
- * hot. How the words agree with published zones: {@code ClimateKindPublishedTest}.
+ * <p>Source: of the limits of moisture, the words by which the US National Weather Service tells
+ * how a dew point feels (55 °F and less dry and comfortable, 65 °F and more moist; from memory);
+ * those of heat and cold are our own choice. All are whole °F, as figures are shown. No climate
+ * zone of a building code is named: zones go by county and rain, of which typical years know
+ * nothing, and their degree-days alone put Phoenix and Las Vegas one zone too hot. The words agree
+ * with the published zones of all cities compared ({@code ClimateKindPublishedTest}).
  *
  * @param summers by the dry bulb passed in 1 % of hours
  * @param moisture by the dew point of those hours
