@@ -28,6 +28,9 @@ public record PlaceList(PlacesFound found, List<Line> shown, OptionalDouble elev
   /** A greater difference of height is told, m (1,000 ft; the program's own choice). */
   static final double HIGH = Units.metresFromFeet(1000);
 
+  /** Less than half a foot is no difference, m. */
+  private static final double LEVEL = 0.152;
+
   /** Copies the list; refuses an empty one. */
   public PlaceList {
     shown = List.copyOf(shown);
@@ -78,6 +81,9 @@ public record PlaceList(PlacesFound found, List<Line> shown, OptionalDouble elev
 
   /** Height of a place over the shop in words: "220 ft above you". */
   static String beside(double metresAbove, UnitSystem units) {
+    if (Math.abs(metresAbove) < LEVEL) {
+      return "as high as you";
+    }
     return height(Math.abs(metresAbove), units) + (metresAbove < 0 ? " below you" : " above you");
   }
 

@@ -76,6 +76,13 @@ class PlacesTextTest {
         .doesNotContain("Take care");
   }
 
+  @Test
+  void aHeightLikeOnesOwnIsNoDifference() {
+    assertThat(PlaceList.beside(-0.1, UnitSystem.INCH_POUND)).isEqualTo("as high as you");
+    assertThat(PlaceList.beside(0.31, UnitSystem.INCH_POUND)).isEqualTo("1 ft above you");
+    assertThat(PlaceList.beside(-30, UnitSystem.SI)).isEqualTo("30 m below you");
+  }
+
   /** 150 miles are 241.4 km. */
   @Test
   void warnsBeyondAHundredAndFiftyMiles() {
