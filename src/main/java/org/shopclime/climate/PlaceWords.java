@@ -1,10 +1,10 @@
 package org.shopclime.climate;
 
 import java.text.Normalizer;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -13,10 +13,10 @@ import java.util.regex.Pattern;
  */
 final class PlaceWords {
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
-  private static final Pattern QUOTES = Pattern.compile("['`’‘ʻ]");
-  private static final Pattern INITIALS =
-      Pattern.compile("(?<!\\p{L})(\\p{L})\\.(?=\\p{L}(?!\\p{L}))");
-  private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final String QUOTES = "'`’‘ʻ";
+
+  private static final Set<String> KINDS =
+      Set.of("airport", "county", "field", "international", "memorial", "municipal", "regional");
 
   /** Abbreviations of the printed names and of letters (common practice). */
   private static final Map<String, String> WRITTEN_OUT =
@@ -66,14 +66,42 @@ final class PlaceWords {
 
   private PlaceWords() {}
 
-  /** Words as they stand, in lower case without accents. */
+  /**
+   * Runs of letters and digits as they stand, in lower case without accents. An apostrophe does not
+   * part them, nor does a point between initials ("D.C.").
+   */
   static List<String> plain(String text) {
     String bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
-    String joined =
-        INITIALS
-            .matcher(QUOTES.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(""))
-            .replaceAll("$1");
-    return Arrays.stream(BETWEEN.split(joined)).filter(word -> !word.isEmpty()).toList();
+    List<String> words = new ArrayList<>();
+    StringBuilder word = new StringBuilder();
+    for (int i = 0; i <= bare.length(); i++) {
+      char sign = at(bare, i);
+      if (Character.isLetterOrDigit(sign)) {
+        word.append(Character.toLowerCase(sign));
+      } else if (QUOTES.indexOf(sign) < 0 && !isBetweenInitials(bare, i) && word.length() > 0) {
+        words.add(word.toString());
+        word.setLength(0);
+      }
+    }
+    return words;
+  }
+
+  private static boolean isBetweenInitials(String text, int point) {
+    return at(text, point) == '.'
+        && !Character.isLetter(at(text, point - 2))
+        && Character.isLetter(at(text, point - 1))
+        && Character.isLetter(at(text, point + 1))
+        && !Character.isLetter(at(text, point + 2));
+  }
+
+  /** The sign there, a blank outside the text. */
+  private static char at(String text, int index) {
+    return index >= 0 && index < text.length() ? text.charAt(index) : ' ';
+  }
+
+  /** Whether all words only say what kind of airport a place has. */
+  static boolean areKinds(List<String> plain) {
+    return KINDS.containsAll(spelt(plain));
   }
 
   /** Words brought to one spelling. */

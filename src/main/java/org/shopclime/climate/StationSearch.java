@@ -24,7 +24,13 @@ final class StationSearch {
   private record Named(Station station, List<String> words) {}
 
   /** A station that fits. */
-  private record Fitting(Station station, Fit fit) {}
+  private record Fitting(Station station, Fit fit, boolean hub) {
+    /** Whether it fits as well as another; a whole name is a beginning as well. */
+    boolean isLike(Fitting other) {
+      return fit == other.fit()
+          || (fit.compareTo(Fit.BEGINNING) <= 0 && other.fit.compareTo(Fit.BEGINNING) <= 0);
+    }
+  }
 
   /** What was typed: all its words, and those before a state at the end. */
   private record Wish(List<String> plain, List<String> place, Optional<UsState> state) {
@@ -36,42 +42,48 @@ final class StationSearch {
     }
   }
 
-  private final List<Named> stations;
+  private final List<Station> stations;
 
   StationSearch(List<Station> stations) {
-    this.stations =
-        stations.stream().map(one -> new Named(one, PlaceWords.of(one.name()))).toList();
+    this.stations = stations;
   }
 
   /**
-   * The one station meant. Of several that fit alike in one state, one whose number ends in 0 goes
-   * before the others; between states nobody but the owner can choose. Behind the name of a state
-   * without such a place, beginnings of words are no sign of another one.
+   * The one station meant. Of several in one state whole names go first, then numbers that end in
+   * 0; between states, or where a state's name stands alone, nobody but the owner can choose.
+   * Behind the name of a state without such a place, beginnings of words are no sign of another
+   * one.
    */
   Optional<Station> find(String text) {
     String wanted = text.strip();
-    Optional<Named> numbered =
-        stations.stream().filter(one -> one.station().id().equals(wanted)).findFirst();
-    if (numbered.isPresent()) {
-      return numbered.map(Named::station);
-    }
+    Optional<Station> numbered =
+        stations.stream().filter(one -> one.id().equals(wanted)).findFirst();
     Wish wish = Wish.of(wanted);
+    if (numbered.isPresent() || PlaceWords.areKinds(wish.plain())) {
+      return numbered;
+    }
     List<Fitting> fitting = fitting(wish);
+    List<Fitting> likely = fitting.stream().filter(one -> one.isLike(fitting.get(0))).toList();
+    Optional<UsState> alone = UsState.of(wish.plain());
+    boolean settled =
+        likely.stream().map(one -> one.station().state()).distinct().count() == 1
+            && likely.stream().allMatch(one -> isSure(one, wish.state()))
+            && alone
+                .map(state -> state.code().equals(likely.get(0).station().state()))
+                .orElse(true);
     List<Station> best =
-        fitting.stream()
-            .filter(one -> one.fit() == fitting.get(0).fit())
-            .filter(one -> wish.state().isEmpty() || isSure(one, wish.state().get()))
+        likely.stream()
+            .filter(one -> settled && one.fit() == likely.get(0).fit())
             .map(Fitting::station)
             .toList();
-    if (best.size() > 1 && best.stream().map(Station::state).distinct().count() == 1) {
-      List<Station> main = best.stream().filter(StationSearch::isMain).toList();
-      best = main.size() == 1 ? main : best;
-    }
-    return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+    List<Station> main = best.stream().filter(StationSearch::isMain).toList();
+    List<Station> chosen = best.size() > 1 && main.size() == 1 ? main : best;
+    return chosen.size() == 1 ? Optional.of(chosen.get(0)) : Optional.empty();
   }
 
-  private static boolean isSure(Fitting one, UsState state) {
-    return one.fit() != Fit.BEGINNINGS_OF_WORDS || one.station().state().equals(state.code());
+  private static boolean isSure(Fitting one, Optional<UsState> state) {
+    return one.fit() != Fit.BEGINNINGS_OF_WORDS
+        || state.map(known -> known.code().equals(one.station().state())).orElse(true);
   }
 
   /** Stations that fit, the best first; otherwise those spelt most alike. */
@@ -82,7 +94,8 @@ final class StationSearch {
 
   /**
    * Stations that fit, the best first; of those that fit alike main airports first. A state as last
-   * word narrows, unless nothing would be left.
+   * word narrows, unless nothing would be left. Several words that are parts of a name whole are
+   * not taken for beginnings of the words of others.
    */
   List<Station> fitting(String text) {
     return fitting(Wish.of(text)).stream().map(Fitting::station).toList();
@@ -91,7 +104,7 @@ final class StationSearch {
   /** Stations whose name is the text or begins with it as whole words. */
   List<Station> beginning(String text) {
     List<String> plain = PlaceWords.plain(text);
-    return stations.stream()
+    return named().stream()
         .filter(one -> fit(plain, one).compareTo(Fit.BEGINNING) <= 0)
         .map(Named::station)
         .toList();
@@ -100,14 +113,15 @@ final class StationSearch {
   /** Stations spelt most alike, in the state that was typed if it has any. */
   List<Station> alike(String text) {
     Wish wish = Wish.of(text);
+    List<Named> all = named();
     List<Named> there =
-        stations.stream()
+        all.stream()
             .filter(
                 one -> wish.state().map(UsState::code).equals(Optional.of(one.station().state())))
             .toList();
     String typed =
         String.join(" ", PlaceWords.spelt(there.isEmpty() ? wish.plain() : wish.place()));
-    return (there.isEmpty() ? stations : there)
+    return (there.isEmpty() ? all : there)
         .stream()
             .sorted(Comparator.comparingInt(one -> strangeness(typed, one)))
             .limit(MOST_SUGGESTED)
@@ -118,7 +132,7 @@ final class StationSearch {
   private List<Fitting> fitting(Wish wish) {
     List<Fitting> all = new ArrayList<>();
     List<Fitting> here = new ArrayList<>();
-    for (Named one : stations) {
+    for (Named one : named()) {
       Fit whole = fit(wish.plain(), one);
       Fit place =
           wish.state().filter(state -> state.code().equals(one.station().state())).isPresent()
@@ -126,19 +140,31 @@ final class StationSearch {
               : Fit.NONE;
       Fit best = place.compareTo(whole) < 0 ? place : whole;
       if (place != Fit.NONE) {
-        here.add(new Fitting(one.station(), best));
+        here.add(new Fitting(one.station(), best, isHub(one)));
       }
       if (best != Fit.NONE) {
-        all.add(new Fitting(one.station(), best));
+        all.add(new Fitting(one.station(), best, isHub(one)));
       }
     }
-    return (here.isEmpty() ? all : here)
-        .stream()
-            .sorted(
-                Comparator.comparing(Fitting::fit)
-                    .thenComparing(one -> !isMain(one.station()))
-                    .thenComparing(one -> one.station().name()))
-            .toList();
+    List<Fitting> taken = here.isEmpty() ? all : here;
+    Fit first = taken.stream().map(Fitting::fit).min(Comparator.naturalOrder()).orElse(Fit.NONE);
+    boolean whole = wish.place().size() > 1 && first.compareTo(Fit.WORDS) <= 0;
+    return taken.stream()
+        .filter(one -> !whole || one.fit() != Fit.BEGINNINGS_OF_WORDS)
+        .sorted(
+            Comparator.comparing(Fitting::fit)
+                .thenComparing(one -> !isMain(one.station()))
+                .thenComparing(one -> !one.hub())
+                .thenComparing(one -> one.station().name()))
+        .toList();
+  }
+
+  private List<Named> named() {
+    return stations.stream().map(one -> new Named(one, PlaceWords.of(one.name()))).toList();
+  }
+
+  private static boolean isHub(Named one) {
+    return one.words().contains("international");
   }
 
   /** A station of the world network, usually the city's main airport. */

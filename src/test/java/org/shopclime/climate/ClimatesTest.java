@@ -72,6 +72,27 @@ class ClimatesTest {
     assertThat(two.find("Augusta, Georgia")).map(one -> one.station().id()).hasValue("722180");
   }
 
+  @Test
+  void aNameThatIsWholeHereMayBeginAnotherElsewhere() {
+    Climates two = of("726464|Watertown|WI", "726227|Watertown AP|NY");
+    assertThat(two.find("Watertown")).isEmpty();
+    assertThat(two.find("Watertown WI")).map(one -> one.station().id()).hasValue("726464");
+    Climates one = of("725460|Washington|IA", "727930|Seattle Intl AP|WA");
+    assertThat(one.find("Washington")).as("the state or the town").isEmpty();
+    assertThat(one.find("Washington, Iowa")).map(it -> it.station().id()).hasValue("725460");
+    assertThat(of("912120|Guam WFO|GU").find("Guam")).isPresent();
+    Climates alike = of("725450|Cedar Field|IA", "725451|Cedar|IA");
+    assertThat(alike.find("Cedar")).map(it -> it.station().id()).hasValue("725451");
+  }
+
+  @Test
+  void theKindOfAnAirportIsNoName() {
+    Climates falls = of("727470|International Falls Intl AP|MN");
+    assertThat(falls.find("Intl")).isEmpty();
+    assertThat(falls.find("International AP")).isEmpty();
+    assertThat(falls.find("intl falls")).isPresent();
+  }
+
   /** Troy, California is not Troy, Alabama, though a word of its name begins like the code. */
   @Test
   void takesNoTownElsewhereForOneOfAStateThatWasNamed() {

@@ -74,7 +74,9 @@ class PlaceSearchTest {
     "s,785260 727930 724340 725314",
     "new york city,''",
     "albany new york,725180",
-    "albany ny,725180"
+    "albany ny,725180",
+    "se ta,727930",
+    "port in,726980 726060"
   })
   void findsNames(String text, String ids) {
     assertThat(String.join(" ", ids(search(text)))).isEqualTo(ids);
