@@ -37,7 +37,8 @@ class ClimateKindTest {
         made.aerosol(),
         made.waterCm(),
         made.monthDryBulb(),
-        made.ground());
+        made.ground(),
+        made.degreeDays());
   }
 
   @ParameterizedTest
