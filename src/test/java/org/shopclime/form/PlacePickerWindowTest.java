@@ -308,7 +308,7 @@ class PlacePickerWindowTest {
             }
           });
       assertThat(faults).isEmpty();
-      JTextArea last = asked.find("picker.climate.winter", JTextArea.class);
+      JTextArea last = asked.find("picker.climate.winter.label", JTextArea.class);
       JComponent chart = asked.find("picker.card.chart", JComponent.class);
       int gap =
           Person.on(
