@@ -54,6 +54,7 @@ public final class Commands {
     CommandLine line = new CommandLine(new NoVerb(session));
     Stream.of(
             new SizeVerb(session),
+            new PlacesVerb(session),
             new ExampleVerb(session),
             new FormVerb(session),
             new TablesVerb(session))
@@ -70,6 +71,8 @@ public final class Commands {
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setUnmatchedOptionsAllowedAsOptionParameters(false);
+    // A longitude west of Greenwich looks like an option.
+    line.getSubcommands().get(PlacesVerb.NAME).setUnmatchedOptionsArePositionalParams(true);
     line.setParameterExceptionHandler((wrong, words) -> session.refuse(problem(wrong)));
     line.setExecutionExceptionHandler((fault, at, parsed) -> ownFault(session, fault));
     int code;

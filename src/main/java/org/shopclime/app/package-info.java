@@ -8,6 +8,6 @@
  * here.<br>
  * <b>Limits:</b> one command line at a time; text goes out as UTF-8, also where a terminal shows
  * another encoding.<br>
- * <b>Checked by:</b> {@code CommandsTest}, {@code BadInputTest}.
+ * <b>Checked by:</b> {@code CommandsTest}, {@code BadInputTest}, {@code PlacesVerbTest}.
  */
 package org.shopclime.app;

@@ -136,9 +136,9 @@ public final class Climates {
 
   /**
    * The station meant by a text: its number, or its name or the beginning of it, in any case, a
-   * state behind it where one is needed ("Portland, OR"). Of several that fit alike, one whose
-   * number ends in 0 (a station of the world network, usually the city's main airport) goes before
-   * those whose does not.
+   * state behind it where one is needed ("Portland, OR" or "Portland, Oregon"). Of several in one
+   * state that fit alike, one whose number ends in 0 (a station of the world network, usually the
+   * city's main airport) goes before those whose does not.
    *
    * @param idOrName number or name
    * @return the station, or nothing where none fits or several fit alike

@@ -12,12 +12,34 @@ final class StationSearch {
   private static final int MOST_SUGGESTED = 5;
 
   /** How well a name fits, the best first. */
-  private enum Fit {
+  enum Fit {
     WHOLE,
     BEGINNING,
     WORDS,
     BEGINNINGS_OF_WORDS,
     NONE
+  }
+
+  /** A station with the words of its name. */
+  private record Named(Station station, List<String> words) {}
+
+  /** A station that fits. */
+  private record Fitting(Station station, Fit fit, boolean hub) {
+    /** Whether it fits as well as another; a whole name is a beginning as well. */
+    boolean isLike(Fitting other) {
+      return fit == other.fit()
+          || (fit.compareTo(Fit.BEGINNING) <= 0 && other.fit.compareTo(Fit.BEGINNING) <= 0);
+    }
+  }
+
+  /** What was typed: all its words, and those before a state at the end. */
+  private record Wish(List<String> plain, List<String> place, Optional<UsState> state) {
+    static Wish of(String text) {
+      List<String> plain = PlaceWords.plain(text);
+      Optional<UsState> state = UsState.ending(plain);
+      int before = plain.size() - state.map(known -> known.wordsAtEnd(plain)).orElse(0);
+      return new Wish(plain, plain.subList(0, before), state);
+    }
   }
 
   private final List<Station> stations;
@@ -26,73 +48,133 @@ final class StationSearch {
     this.stations = stations;
   }
 
+  /**
+   * The one station meant. Of several in one state whole names go first, then numbers that end in
+   * 0; between states, or where a state's name stands alone, nobody but the owner can choose.
+   * Behind the name of a state without such a place, beginnings of words are no sign of another
+   * one.
+   */
   Optional<Station> find(String text) {
     String wanted = text.strip();
-    List<Station> best = stations.stream().filter(one -> one.id().equals(wanted)).toList();
-    if (best.isEmpty()) {
-      best = best(fitting(words(wanted)), words(wanted));
+    Optional<Station> numbered =
+        stations.stream().filter(one -> one.id().equals(wanted)).findFirst();
+    Wish wish = Wish.of(wanted);
+    if (numbered.isPresent() || PlaceWords.areKinds(wish.plain())) {
+      return numbered;
     }
-    if (best.size() > 1) {
-      List<Station> main = best.stream().filter(one -> one.id().endsWith("0")).toList();
-      best = main.size() == 1 ? main : best;
-    }
-    return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+    List<Fitting> fitting = fitting(wish);
+    List<Fitting> likely = fitting.stream().filter(one -> one.isLike(fitting.get(0))).toList();
+    Optional<UsState> alone = UsState.of(wish.plain());
+    boolean settled =
+        likely.stream().map(one -> one.station().state()).distinct().count() == 1
+            && likely.stream().allMatch(one -> isSure(one, wish.state()))
+            && alone
+                .map(state -> state.code().equals(likely.get(0).station().state()))
+                .orElse(true);
+    List<Station> best =
+        likely.stream()
+            .filter(one -> settled && one.fit() == likely.get(0).fit())
+            .map(Fitting::station)
+            .toList();
+    List<Station> main = best.stream().filter(StationSearch::isMain).toList();
+    List<Station> chosen = best.size() > 1 && main.size() == 1 ? main : best;
+    return chosen.size() == 1 ? Optional.of(chosen.get(0)) : Optional.empty();
   }
 
+  private static boolean isSure(Fitting one, Optional<UsState> state) {
+    return one.fit() != Fit.BEGINNINGS_OF_WORDS
+        || state.map(known -> known.code().equals(one.station().state())).orElse(true);
+  }
+
+  /** Stations that fit, the best first; otherwise those spelt most alike. */
   List<Station> suggestions(String text) {
-    List<String> words = words(text);
-    List<Station> fitting = fitting(words);
-    if (fitting.isEmpty()) {
-      String typed = String.join(" ", words);
-      fitting =
-          stations.stream()
-              .sorted(Comparator.comparingInt(one -> strangeness(typed, one)))
-              .toList();
-    }
-    return fitting.stream().limit(MOST_SUGGESTED).toList();
+    List<Station> fitting = fitting(text);
+    return fitting.isEmpty() ? alike(text) : fitting.stream().limit(MOST_SUGGESTED).toList();
   }
 
   /**
-   * Stations that fit, the best first. A state as last word narrows, unless nothing would be left.
+   * Stations that fit, the best first; of those that fit alike main airports first. A state as last
+   * word narrows, unless nothing would be left. Several words that are parts of a name whole are
+   * not taken for beginnings of the words of others.
    */
-  private List<Station> fitting(List<String> words) {
-    List<Station> here = new ArrayList<>();
-    if (words.size() > 1) {
-      String state = words.get(words.size() - 1);
-      List<String> place = words.subList(0, words.size() - 1);
-      stations.stream()
-          .filter(one -> one.state().equalsIgnoreCase(state))
-          .filter(one -> fit(place, one) != Fit.NONE)
-          .sorted(Comparator.comparing(one -> fit(place, one)))
-          .forEach(here::add);
+  List<Station> fitting(String text) {
+    return fitting(Wish.of(text)).stream().map(Fitting::station).toList();
+  }
+
+  /** Stations whose name is the text or begins with it as whole words. */
+  List<Station> beginning(String text) {
+    List<String> plain = PlaceWords.plain(text);
+    return named().stream()
+        .filter(one -> fit(plain, one).compareTo(Fit.BEGINNING) <= 0)
+        .map(Named::station)
+        .toList();
+  }
+
+  /** Stations spelt most alike, in the state that was typed if it has any. */
+  List<Station> alike(String text) {
+    Wish wish = Wish.of(text);
+    List<Named> all = named();
+    List<Named> there =
+        all.stream()
+            .filter(
+                one -> wish.state().map(UsState::code).equals(Optional.of(one.station().state())))
+            .toList();
+    String typed =
+        String.join(" ", PlaceWords.spelt(there.isEmpty() ? wish.plain() : wish.place()));
+    return (there.isEmpty() ? all : there)
+        .stream()
+            .sorted(Comparator.comparingInt(one -> strangeness(typed, one)))
+            .limit(MOST_SUGGESTED)
+            .map(Named::station)
+            .toList();
+  }
+
+  private List<Fitting> fitting(Wish wish) {
+    List<Fitting> all = new ArrayList<>();
+    List<Fitting> here = new ArrayList<>();
+    for (Named one : named()) {
+      Fit whole = fit(wish.plain(), one);
+      Fit place =
+          wish.state().filter(state -> state.code().equals(one.station().state())).isPresent()
+              ? fit(wish.place(), one)
+              : Fit.NONE;
+      Fit best = place.compareTo(whole) < 0 ? place : whole;
+      if (place != Fit.NONE) {
+        here.add(new Fitting(one.station(), best, isHub(one)));
+      }
+      if (best != Fit.NONE) {
+        all.add(new Fitting(one.station(), best, isHub(one)));
+      }
     }
-    return here.isEmpty()
-        ? stations.stream()
-            .filter(one -> fit(words, one) != Fit.NONE)
-            .sorted(Comparator.comparing(one -> fit(words, one)))
-            .toList()
-        : here;
+    List<Fitting> taken = here.isEmpty() ? all : here;
+    Fit first = taken.stream().map(Fitting::fit).min(Comparator.naturalOrder()).orElse(Fit.NONE);
+    boolean whole = wish.place().size() > 1 && first.compareTo(Fit.WORDS) <= 0;
+    return taken.stream()
+        .filter(one -> !whole || one.fit() != Fit.BEGINNINGS_OF_WORDS)
+        .sorted(
+            Comparator.comparing(Fitting::fit)
+                .thenComparing(one -> !isMain(one.station()))
+                .thenComparing(one -> !one.hub())
+                .thenComparing(one -> one.station().name()))
+        .toList();
   }
 
-  /** Of stations sorted by fit those that fit as well as the first. */
-  private static List<Station> best(List<Station> fitting, List<String> words) {
-    if (fitting.isEmpty()) {
-      return fitting;
-    }
-    Fit first = bestFit(words, fitting.get(0));
-    return fitting.stream().filter(one -> bestFit(words, one) == first).toList();
+  private List<Named> named() {
+    return stations.stream().map(one -> new Named(one, PlaceWords.of(one.name()))).toList();
   }
 
-  private static Fit bestFit(List<String> words, Station station) {
-    Fit whole = fit(words, station);
-    boolean hasState =
-        words.size() > 1 && station.state().equalsIgnoreCase(words.get(words.size() - 1));
-    Fit place = hasState ? fit(words.subList(0, words.size() - 1), station) : Fit.NONE;
-    return place.compareTo(whole) < 0 ? place : whole;
+  private static boolean isHub(Named one) {
+    return one.words().contains("international");
   }
 
-  private static Fit fit(List<String> words, Station station) {
-    List<String> name = words(station.name());
+  /** A station of the world network, usually the city's main airport. */
+  static boolean isMain(Station station) {
+    return station.id().endsWith("0");
+  }
+
+  private static Fit fit(List<String> plain, Named one) {
+    List<String> words = PlaceWords.spelt(plain);
+    List<String> name = one.words();
     if (words.isEmpty()) {
       return Fit.NONE;
     }
@@ -105,32 +187,23 @@ final class StationSearch {
     if (name.containsAll(words)) {
       return Fit.WORDS;
     }
+    // A word cut short reads like an abbreviation of another: "S" is South, or the start of San.
     boolean begins =
-        words.stream().allMatch(word -> name.stream().anyMatch(part -> part.startsWith(word)));
+        plain.stream()
+            .allMatch(
+                word ->
+                    name.stream()
+                        .anyMatch(
+                            part ->
+                                part.startsWith(word) || part.startsWith(PlaceWords.spelt(word))));
     return begins ? Fit.BEGINNINGS_OF_WORDS : Fit.NONE;
-  }
-
-  /** Runs of letters and digits in lower case; an apostrophe does not part them. */
-  private static List<String> words(String text) {
-    List<String> words = new ArrayList<>();
-    StringBuilder word = new StringBuilder();
-    for (int i = 0; i <= text.length(); i++) {
-      char letter = i < text.length() ? text.charAt(i) : ' ';
-      if (Character.isLetterOrDigit(letter)) {
-        word.append(Character.toLowerCase(letter));
-      } else if (letter != '\'' && word.length() > 0) {
-        words.add(word.toString());
-        word.setLength(0);
-      }
-    }
-    return words;
   }
 
   /**
    * Letters to change, add or drop to make the beginning of the station's name of what was typed.
    */
-  private static int strangeness(String typed, Station station) {
-    String name = String.join(" ", words(station.name()));
+  private static int strangeness(String typed, Named one) {
+    String name = String.join(" ", one.words());
     int[] above = new int[name.length() + 1];
     Arrays.setAll(above, i -> i);
     for (int row = 1; row <= typed.length(); row++) {

@@ -1,5 +1,5 @@
 /**
- * Stations, hot day, humid day, winter, and the reader of weather files.
+ * Stations and the search for them, hot day, humid day, winter, and the reader of weather files.
  *
  * <p><b>Answers:</b> what is the weather of the day that decides, at this place?<br>
  * <b>May touch:</b> air, sun, quantity.<br>
@@ -10,6 +10,7 @@
  * <b>Limits:</b> US stations; a typical year leaves out the rarest hours, most of all the coldest
  * (winter figures 1.3 to 1.7 K warm in the mean); many stations borrow their aerosol depth.<br>
  * <b>Checked by:</b> {@code DesignTemperaturePublishedTest}, {@code StationWeatherTest}, {@code
- * StationTableSanityTest}, {@code DesignDaysTest}.
+ * StationTableSanityTest}, {@code DesignDaysTest}, {@code PlaceSearchTest}, {@code
+ * ClimateKindPublishedTest}.
  */
 package org.shopclime.climate;

@@ -19,5 +19,8 @@ record Bench(Proposals proposals, Supplier<KnownNames> names, Mnemonics mnemonic
 
     /** Says that what stands in a field cannot be taken, or can be again. */
     void readableChanged();
+
+    /** Asks for the station to be chosen from map and list. */
+    void choosePlace();
   }
 }

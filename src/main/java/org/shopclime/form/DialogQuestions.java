@@ -11,6 +11,8 @@ import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import org.shopclime.climate.Climates;
+import org.shopclime.climate.Station;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
 
@@ -130,6 +132,11 @@ final class DialogQuestions implements Questions {
       }
     }
     return Optional.empty();
+  }
+
+  @Override
+  public Optional<Station> place(Climates climates, Optional<Station> current, UnitSystem units) {
+    return PlaceDialog.choose(over, climates, current, units);
   }
 
   @Override

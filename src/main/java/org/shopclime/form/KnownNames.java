@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.Station;
@@ -27,21 +28,28 @@ final class KnownNames {
 
   private final List<String> stations;
   private final Map<String, String> byNumber;
+  private final Optional<Climates> climates;
 
-  private KnownNames(Map<String, String> byNumber) {
+  private KnownNames(Map<String, String> byNumber, Optional<Climates> climates) {
+    this.climates = climates;
     this.stations = byNumber.values().stream().sorted().toList();
     this.byNumber = Map.copyOf(byNumber);
   }
 
   static KnownNames withoutStations() {
-    return new KnownNames(Map.of());
+    return new KnownNames(Map.of(), Optional.empty());
   }
 
   static KnownNames of(Climates climates) {
     return new KnownNames(
-        climates.all().stream()
-            .map(climate -> climate.station())
-            .collect(Collectors.toMap(Station::id, KnownNames::name, (one, other) -> one)));
+        climates.stations().stream()
+            .collect(Collectors.toMap(Station::id, KnownNames::name, (one, other) -> one)),
+        Optional.of(climates));
+  }
+
+  /** The tables the stations are from, once they are read. */
+  Optional<Climates> climates() {
+    return climates;
   }
 
   /** Name and state, which the tables find again. */

@@ -88,7 +88,7 @@ final class PartEditor {
    * valid; one that was asked for its least width since is not, and would keep what it measured
    * before fields came into it.
    */
-  private static void forgetSizes(Container container) {
+  static void forgetSizes(Container container) {
     for (Component part : container.getComponents()) {
       if (part instanceof Container inner) {
         forgetSizes(inner);

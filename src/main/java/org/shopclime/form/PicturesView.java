@@ -61,7 +61,8 @@ final class PicturesView {
     tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
   }
 
-  private static ChartPanel chart(String name, String meaning) {
+  /** A panel for a chart; its letters grow with all others. */
+  static ChartPanel chart(String name, String meaning) {
     ChartPanel panel = new ChartPanel(null, true);
     panel.setName(name);
     panel.getAccessibleContext().setAccessibleName(meaning);
@@ -75,6 +76,8 @@ final class PicturesView {
             double scale = Look.scaled(1000) / 1000.0;
             panel.setMaximumDrawWidth((int) Math.ceil(panel.getWidth() / scale));
             panel.setMaximumDrawHeight((int) Math.ceil(panel.getHeight() / scale));
+            panel.setRefreshBuffer(true);
+            panel.repaint();
           }
         });
     panel.setMinimumSize(new Dimension(0, 0));

@@ -3,6 +3,8 @@ package org.shopclime.form;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.shopclime.climate.Climates;
+import org.shopclime.climate.Station;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
 
@@ -33,6 +35,9 @@ interface Questions {
 
   /** Asks for a building and a kind of work to start from. */
   Optional<Shop> newShop(KnownNames names, UnitSystem units);
+
+  /** Asks for the station whose weather the shop gets. */
+  Optional<Station> place(Climates climates, Optional<Station> current, UnitSystem units);
 
   /** Asks whether to go on with what was not saved last time. */
   boolean goOnWithCopy(String name);

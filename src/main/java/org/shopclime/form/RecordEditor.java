@@ -193,7 +193,8 @@ final class RecordEditor implements FieldEditor {
     if (isStation(entry)) {
       wording = wording.shown(text -> bench.names().get().spelled(text));
     }
-    return new TextBox(bench, at, wording, help, offers, refusal(entry, at));
+    TextBox box = new TextBox(bench, at, wording, help, offers, refusal(entry, at));
+    return isStation(entry) ? new StationBox(bench, at, box) : box;
   }
 
   /** A room may not be given the name of another, since walls refer to rooms by name. */

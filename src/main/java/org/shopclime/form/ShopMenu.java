@@ -44,6 +44,8 @@ final class ShopMenu {
     LIGHT,
     /** Light letters on dark. */
     DARK,
+    /** The station is chosen from map and list. */
+    PLACE,
     /** The keyboard goes to the tree. */
     PARTS,
     /** The keyboard goes to the editor. */
@@ -83,6 +85,8 @@ final class ShopMenu {
     JMenu edit = menu("Edit", 'E');
     undo = item(edit, "Undo", 'U', Deed.UNDO, key(KeyEvent.VK_Z, menuKey));
     redo = item(edit, "Redo", 'R', Deed.REDO, key(KeyEvent.VK_Y, menuKey));
+    edit.addSeparator();
+    item(edit, "Choose the place…", 'C', Deed.PLACE, key(KeyEvent.VK_L, menuKey));
     edit.addSeparator();
     item(edit, "Go to the parts", 'P', Deed.PARTS, key(KeyEvent.VK_F6, 0));
     item(edit, "Go to the fields", 'F', Deed.EDITOR, key(KeyEvent.VK_F7, 0));

@@ -23,6 +23,8 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import org.shopclime.climate.Climates;
+import org.shopclime.climate.Station;
+import org.shopclime.climate.StationClimate;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Problem;
@@ -34,6 +36,7 @@ import org.shopclime.shop.Warning;
 /** The window in which a shop is described and answered. */
 public final class ShopWindow {
 
+  private static final ShopPath STATION = ShopPath.parse("place.station");
   private static final int WIDTH = 1340;
   private static final int HEIGHT = 740;
 
@@ -284,6 +287,7 @@ public final class ShopWindow {
         session.redo();
         changed();
       }
+      case PLACE -> choosePlace();
       case INCH_POUND -> use(UnitSystem.INCH_POUND);
       case SI -> use(UnitSystem.SI);
       case LIGHT -> dress(false);
@@ -295,6 +299,27 @@ public final class ShopWindow {
       }
       case ABOUT -> questions.say("Shopclime", FormText.ABOUT);
     }
+  }
+
+  /** Lets the station be chosen from map and list; the choice is undone on its own. */
+  private void choosePlace() {
+    if (names.climates().isEmpty()) {
+      status.idle("The climate tables are still being read. Try again in a moment.");
+      return;
+    }
+    Climates climates = names.climates().get();
+    Optional<Station> current =
+        climates.find(session.now().place().station()).map(StationClimate::station);
+    questions
+        .place(climates, current, units)
+        .filter(station -> !current.equals(Optional.of(station)))
+        .ifPresent(
+            station -> {
+              session.pause();
+              session.propose(STATION, station.id());
+              session.pause();
+              changed();
+            });
   }
 
   private void use(UnitSystem system) {
@@ -335,6 +360,11 @@ public final class ShopWindow {
     public void propose(ShopPath path, Object value) {
       session.propose(path, value);
       changed();
+    }
+
+    @Override
+    public void choosePlace() {
+      ShopWindow.this.choosePlace();
     }
 
     @Override

@@ -10,7 +10,6 @@ import org.shopclime.shop.Warning;
 /** The answer as plain text for a terminal, 100 columns or less. */
 public final class SizeText {
 
-  private static final int WIDTH = 96;
   private static final int NAME = 26;
 
   private SizeText() {}
@@ -25,22 +24,22 @@ public final class SizeText {
   public static String of(SizeAnswer answer, UnitSystem units) {
     StringBuilder text = new StringBuilder();
     text.append(Shown.line(answer.shop().name())).append("\n\n");
-    wrapped(text, "", AnswerText.sentence(answer, units));
+    TextLines.wrapped(text, "", AnswerText.sentence(answer, units));
     text.append('\n');
-    AnswerText.facts(answer, units).forEach(fact -> wrapped(text, "- ", fact));
+    AnswerText.facts(answer, units).forEach(fact -> TextLines.wrapped(text, "- ", fact));
     components(text, answer, units);
     changes(text, answer, units);
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
       for (Warning warning : answer.warnings()) {
-        wrapped(
+        TextLines.wrapped(
             text,
             "- ",
             PathWords.of(answer.shop(), warning.path()) + ": " + Shown.line(warning.text()));
       }
     }
     text.append('\n');
-    wrapped(text, "", Assumptions.APPROVAL);
+    TextLines.wrapped(text, "", Assumptions.APPROVAL);
     return text.toString();
   }
 
@@ -72,7 +71,7 @@ public final class SizeText {
             ""));
     columns(text, rows);
     text.append('\n');
-    wrapped(text, "  ", LoadTable.note(units));
+    TextLines.wrapped(text, "  ", LoadTable.note(units));
   }
 
   private static void changes(StringBuilder text, SizeAnswer answer, UnitSystem units) {
@@ -89,7 +88,7 @@ public final class SizeText {
     }
     columns(text, rows);
     text.append('\n');
-    wrapped(text, "  ", ChangeTable.note(answer) + "Changes do not simply add up.");
+    TextLines.wrapped(text, "  ", ChangeTable.note(answer) + "Changes do not simply add up.");
   }
 
   /** First column to the left, the others to the right, each as wide as it must be. */
@@ -109,20 +108,5 @@ public final class SizeText {
       }
       text.append(line.toString().stripTrailing()).append('\n');
     }
-  }
-
-  private static void wrapped(StringBuilder text, String mark, String sentence) {
-    StringBuilder line = new StringBuilder(mark);
-    boolean empty = true;
-    for (String word : Shown.bound(sentence).split(" ", -1)) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
-        text.append(line).append('\n');
-        line = new StringBuilder(" ".repeat(mark.length()));
-        empty = true;
-      }
-      line.append(empty ? "" : " ").append(word.replace('\u00a0', ' '));
-      empty = false;
-    }
-    text.append(line).append('\n');
   }
 }

@@ -9,6 +9,6 @@
  * <b>Limits:</b> English; sentences round to whole °F, 0.1 °C, 100 BTU/h or 10 W; without a font
  * that Java can draw with, pages come without charts.<br>
  * <b>Checked by:</b> {@code AnswerTextTest}, {@code SizeJsonTest}, {@code SizeCsvTest}, {@code
- * HtmlReportTest}, {@code ChartTest}.
+ * HtmlReportTest}, {@code ChartTest}, {@code ClimateChartTest}, {@code PlacesTextTest}.
  */
 package org.shopclime.report;

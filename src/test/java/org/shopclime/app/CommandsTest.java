@@ -101,7 +101,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"size", "example", "form", "tables"})
+  @ValueSource(strings = {"size", "places", "example", "form", "tables"})
   void everyVerbHasItsHelp(String verb) {
     Outcome outcome = run(verb, "--help");
     assertThat(outcome.code()).isZero();
@@ -113,7 +113,9 @@ class CommandsTest {
   void theHelpNamesTheVerbsOfAnOwner() {
     Outcome outcome = run("--help");
     assertThat(outcome.code()).isZero();
-    assertThat(outcome.out()).contains("size", "example", "form").doesNotContain("tables");
+    assertThat(outcome.out())
+        .contains("size", "places", "example", "form")
+        .doesNotContain("tables");
     assertThat(run("size", "--help").out()).contains("--json", "--report", "--units", "FILE");
   }
 

@@ -31,7 +31,10 @@ class ClimatesTest {
     "MOBILE REGIONAL AP,722230",
     "phoenix,722780",
     "O'Hare,725300",
-    "Las Vegas,723860",
+    "'Las Vegas, NV',723860",
+    "'Portland, Oregon',726980",
+    "'St. Louis, Mo.',724340",
+    "saint louis,724340",
     "Denver,725650",
     "'Portland, OR',726980",
     "'Portland, ME',726060",
@@ -57,6 +60,45 @@ class ClimatesTest {
     Climates alike = of("725300|Chicago Ohare|IL", "725340|Chicago Midway|IL");
     assertThat(alike.find("Chicago")).isEmpty();
     assertThat(alike.suggestions("Chicago")).hasSize(2);
+  }
+
+  /** Two towns of one name are told apart by their owner, however their numbers end. */
+  @Test
+  void choosesNoTownForAnotherState() {
+    Climates two = of("722180|Augusta Bush Field|GA", "726185|Augusta Airport|ME");
+    assertThat(two.find("Augusta")).isEmpty();
+    assertThat(two.suggestions("Augusta")).hasSize(2);
+    assertThat(two.find("Augusta, ME")).map(one -> one.station().id()).hasValue("726185");
+    assertThat(two.find("Augusta, Georgia")).map(one -> one.station().id()).hasValue("722180");
+  }
+
+  @Test
+  void aNameThatIsWholeHereMayBeginAnotherElsewhere() {
+    Climates two = of("726464|Watertown|WI", "726227|Watertown AP|NY");
+    assertThat(two.find("Watertown")).isEmpty();
+    assertThat(two.find("Watertown WI")).map(one -> one.station().id()).hasValue("726464");
+    Climates one = of("725460|Washington|IA", "727930|Seattle Intl AP|WA");
+    assertThat(one.find("Washington")).as("the state or the town").isEmpty();
+    assertThat(one.find("Washington, Iowa")).map(it -> it.station().id()).hasValue("725460");
+    assertThat(of("912120|Guam WFO|GU").find("Guam")).isPresent();
+    Climates alike = of("725450|Cedar Field|IA", "725451|Cedar|IA");
+    assertThat(alike.find("Cedar")).map(it -> it.station().id()).hasValue("725451");
+  }
+
+  @Test
+  void theKindOfAnAirportIsNoName() {
+    Climates falls = of("727470|International Falls Intl AP|MN");
+    assertThat(falls.find("Intl")).isEmpty();
+    assertThat(falls.find("International AP")).isEmpty();
+    assertThat(falls.find("intl falls")).isPresent();
+  }
+
+  /** Troy, California is not Troy, Alabama, though a word of its name begins like the code. */
+  @Test
+  void takesNoTownElsewhereForOneOfAStateThatWasNamed() {
+    Climates one = of("722267|Troy Cargo Field|AL", "722230|Mobile Regional AP|AL");
+    assertThat(one.find("Troy, CA")).isEmpty();
+    assertThat(one.find("Troy")).map(found -> found.station().id()).hasValue("722267");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
+import java.util.function.BiFunction;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
@@ -18,6 +19,7 @@ import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.shopclime.climate.Climates;
+import org.shopclime.climate.Station;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
 
@@ -34,6 +36,8 @@ final class Person implements AutoCloseable {
     final Deque<Path> saved = new ArrayDeque<>();
     final Deque<Path> folders = new ArrayDeque<>();
     final Deque<Shop> made = new ArrayDeque<>();
+    BiFunction<Climates, Optional<Station>, Optional<Station>> placeAsked =
+        (climates, current) -> Optional.empty();
     final List<String> asked = new ArrayList<>();
     final List<String> problems = new ArrayList<>();
 
@@ -61,6 +65,11 @@ final class Person implements AutoCloseable {
     @Override
     public Optional<Shop> newShop(KnownNames names, UnitSystem units) {
       return Optional.ofNullable(made.poll());
+    }
+
+    @Override
+    public Optional<Station> place(Climates climates, Optional<Station> current, UnitSystem units) {
+      return placeAsked.apply(climates, current);
     }
 
     @Override
@@ -218,6 +227,11 @@ final class Person implements AutoCloseable {
 
   /** Waits until something is so. */
   void until(String what, Callable<Boolean> so) {
+    await(what, so);
+  }
+
+  /** Waits until something is so, in any window. */
+  static void await(String what, Callable<Boolean> so) {
     long end = System.nanoTime() + PATIENCE * 1_000_000;
     while (!on(so)) {
       if (System.nanoTime() > end) {
