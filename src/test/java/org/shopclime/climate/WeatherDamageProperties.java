@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.shopclime.quantity.Problem;
@@ -105,7 +106,7 @@ class WeatherDamageProperties {
     }
   }
 
-  @Property
+  @Property(edgeCases = EdgeCasesMode.NONE)
   void aDamagedTextIsNeverAWrongYearInSilence(@ForAll Damage damage, @ForAll long place) {
     List<String> lines = new ArrayList<>(LINES);
     damage.to(lines, new Random(place));
@@ -176,7 +177,7 @@ class WeatherDamageProperties {
           .collect(Collectors.toMap(packing -> packing, Packing::packed));
 
   /** Checksums find it, or it does not matter, as in a name or a date. */
-  @Property
+  @Property(edgeCases = EdgeCasesMode.NONE)
   void aDamagedPackedFileIsRefusedOrWhole(
       @ForAll Packing packing, @ForAll long place, @ForAll boolean cut) {
     Random at = new Random(place);
