@@ -16,8 +16,8 @@ import java.util.function.IntPredicate;
  *
  * <p>Three kinds count as gaps: hours without a possible figure; a lone dry bulb more than 15 K
  * above or below both hours beside it; days whose highest or lowest dry bulb lies more than 20 K
- * above or below that of both days beside them. Of the 1,020 files of the collection 16 have such
- * hours and 25 such days (Florida at -12 °C in August).
+ * above or below that of both days beside them. Of the 1,020 files of the collection 19 have such
+ * hours and 31 such days (Florida at -12 °C in August).
  *
  * <p>A gap of up to six hours is filled straight from the hour before to the hour after; a longer
  * one, and any of the sun, by the mean of the same hour on the nearest days before and after. The
