@@ -33,16 +33,18 @@ final class TablesVerb implements Callable<Integer> {
       TableMaker.make(
           weather,
           out,
-          (read, all, name, refused) ->
-              session
-                  .err()
-                  .println(
-                      read
-                          + "/"
-                          + all
-                          + " "
-                          + name
-                          + refused.map(problem -> ": " + problem.sentence()).orElse("")));
+          (read, all, name, refused, notes) -> {
+            session
+                .err()
+                .println(
+                    read
+                        + "/"
+                        + all
+                        + " "
+                        + name
+                        + refused.map(problem -> ": " + problem.sentence()).orElse(""));
+            notes.forEach(note -> session.err().println(name + ": " + note));
+          });
       return Session.GOOD;
     } catch (IOException e) {
       return session.refuse(

@@ -38,8 +38,9 @@ public final class TableMaker {
      * @param all files to read
      * @param name name of the file
      * @param refused why the file was passed over, or nothing where it was taken
+     * @param notes what was filled or is odd in a file that was taken
      */
-    void read(int read, int all, String name, Optional<Problem> refused);
+    void read(int read, int all, String name, Optional<Problem> refused, List<String> notes);
   }
 
   /**
@@ -154,18 +155,19 @@ public final class TableMaker {
   private Optional<Made> one(Path file) {
     WeatherReading reading = WeatherFile.read(file);
     if (reading instanceof WeatherReading.Bad bad) {
-      tell(file, Optional.of(bad.problems().get(0)));
+      tell(file, Optional.of(bad.problems().get(0)), List.of());
       return Optional.empty();
     }
-    WeatherYear year = ((WeatherReading.Good) reading).year();
+    WeatherReading.Good good = (WeatherReading.Good) reading;
+    WeatherYear year = good.year();
     Aerosol aerosol = AerosolFill.of(year, Map.of());
     Made made = new Made(StationStatistics.of(year, aerosol), DayTypes.of(year), file);
-    tell(file, Optional.empty());
+    tell(file, Optional.empty(), good.notes());
     return Optional.of(made);
   }
 
-  private synchronized void tell(Path file, Optional<Problem> refused) {
-    progress.read(++read, files.size(), name(file), refused);
+  private synchronized void tell(Path file, Optional<Problem> refused, List<String> notes) {
+    progress.read(++read, files.size(), name(file), refused, notes);
   }
 
   private static List<Path> hourlyFiles(Path folder) throws IOException {

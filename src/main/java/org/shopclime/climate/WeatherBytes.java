@@ -1,11 +1,14 @@
 package org.shopclime.climate;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
@@ -45,18 +48,41 @@ final class WeatherBytes {
       return new GZIPInputStream(raw);
     }
     if (starts(magic, 'P', 'K', 3, 4)) {
-      return firstCsv(new ZipInputStream(raw));
+      return onlyCsv(new ZipInputStream(raw));
     }
     return raw;
   }
 
-  private static InputStream firstCsv(ZipInputStream zip) throws IOException {
-    for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-      if (entry.getName().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-        return zip;
+  private static InputStream onlyCsv(ZipInputStream zip) throws IOException {
+    List<String> names = new ArrayList<>();
+    byte[] table = {};
+    for (ZipEntry entry = next(zip); entry != null; entry = next(zip)) {
+      if (isCsv(entry.getName())) {
+        names.add(entry.getName());
+        table = names.size() == 1 ? new Bounded(zip).readAllBytes() : table;
       }
     }
-    throw new IOException("no .csv inside the .zip");
+    if (names.size() != 1) {
+      throw new IOException(
+          names.isEmpty()
+              ? "no .csv inside the .zip"
+              : names.size() + " .csv files inside the .zip, such as " + names.get(1));
+    }
+    return new ByteArrayInputStream(table);
+  }
+
+  private static ZipEntry next(ZipInputStream zip) throws IOException {
+    try {
+      return zip.getNextEntry();
+    } catch (IllegalArgumentException noName) {
+      throw new IOException("a name inside the .zip is no text", noName);
+    }
+  }
+
+  /** Files that some systems add to a folder begin with a point. */
+  private static boolean isCsv(String name) {
+    String last = name.substring(name.lastIndexOf('/') + 1);
+    return last.toLowerCase(Locale.ROOT).endsWith(".csv") && !last.startsWith(".");
   }
 
   private static boolean starts(byte[] bytes, int... magic) {

@@ -1,12 +1,12 @@
 package org.shopclime.climate;
 
-import java.io.BufferedReader;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +31,8 @@ public final class WeatherFile {
    * passed over. Packed files are known by their first bytes, not by their names.
    *
    * @param file the file
-   * @return the year, or all that is wrong (at most twenty problems are told, then their number)
+   * @return the year, with what was filled, or all that is wrong (at most twenty problems are told,
+   *     then their number)
    */
   public static WeatherReading read(Path file) {
     String name = String.valueOf(file.getFileName());
@@ -41,9 +42,8 @@ public final class WeatherFile {
     if (!Files.isRegularFile(file)) {
       return bad(name, "a folder or device");
     }
-    try (InputStream bytes = WeatherBytes.open(file);
-        Reader text = new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8))) {
-      return new WeatherRows(name).read(text);
+    try (InputStream bytes = WeatherBytes.open(file)) {
+      return new WeatherRows(name).read(new StringReader(decoded(bytes.readAllBytes())));
     } catch (IOException refused) {
       return bad(name, refusal(refused));
     } catch (UncheckedIOException refused) {
@@ -51,10 +51,21 @@ public final class WeatherFile {
     }
   }
 
+  /** Text as UTF-8, or where it is none as Latin 1, in which older systems write names. */
+  private static String decoded(byte[] bytes) {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException other) {
+      return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+  }
+
   private static String refusal(IOException refused) {
     return refused instanceof EOFException
         ? "a packed file that is cut off"
-        : "a file that cannot be read (" + refused.getMessage() + ")";
+        : "a file that cannot be read ("
+            + String.valueOf(refused.getMessage()).replaceAll("\\p{Cntrl}+", " ")
+            + ")";
   }
 
   private static WeatherReading bad(String name, String found) {

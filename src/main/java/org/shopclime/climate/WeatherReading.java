@@ -7,11 +7,18 @@ import org.shopclime.quantity.Problem;
 public sealed interface WeatherReading permits WeatherReading.Good, WeatherReading.Bad {
 
   /**
-   * The file could be read whole.
+   * The file could be read.
    *
    * @param year its station and its 8,760 hours
+   * @param notes what was filled or is odd, a sentence each: which column, how many hours, the
+   *     longest gap; empty where every figure is the file's own
    */
-  record Good(WeatherYear year) implements WeatherReading {}
+  record Good(WeatherYear year, List<String> notes) implements WeatherReading {
+    /** Copies the list. */
+    public Good {
+      notes = List.copyOf(notes);
+    }
+  }
 
   /**
    * The file could not be taken.

@@ -23,12 +23,14 @@ final class WeatherRows {
   private static final String TIME = "Time (HH:MM)";
   private static final Pattern DATE_FORM = Pattern.compile("(\\d{1,2})/(\\d{1,2})/\\d{4}");
   private static final Pattern TIME_FORM = Pattern.compile("(\\d{1,2}):(\\d{2})");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9.]+");
   private static final int MOST_TOLD = 20;
   private static final int STATION_FIELDS = 7;
 
   private final String name;
   private final List<Problem> problems = new ArrayList<>();
   private int untold;
+  private int cells;
 
   WeatherRows(String name) {
     this.name = name;
@@ -55,6 +57,9 @@ final class WeatherRows {
       int hours = 0;
       while (rows.hasNext()) {
         CSVRecord row = rows.next();
+        if (row.stream().allMatch(String::isBlank)) {
+          continue;
+        }
         hours++;
         if (hours <= WeatherYear.COUNT) {
           readHour(row, parser.getCurrentLineNumber(), hours, places, values);
@@ -63,10 +68,27 @@ final class WeatherRows {
       if (hours != WeatherYear.COUNT) {
         problem(name, hours + " hours", WeatherYear.COUNT + " hours, a whole year");
       }
-      return problems.isEmpty() && untold == 0
-          ? new WeatherReading.Good(new WeatherYear(station, values))
-          : bad();
+      return problems.isEmpty() && untold == 0 ? judged(station, values) : bad();
     }
+  }
+
+  /** The year with its gaps filled, or what speaks against it. */
+  private WeatherReading judged(Station station, Map<WeatherColumn, double[]> values) {
+    WeatherGaps gaps = new WeatherGaps(values);
+    for (String gap : gaps.tooMany()) {
+      problem(name, gap, WeatherGaps.takes());
+    }
+    if (!problems.isEmpty()) {
+      return bad();
+    }
+    WeatherYear year = new WeatherYear(station, values);
+    WeatherSense sense = new WeatherSense(year);
+    for (WeatherSense.Doubt doubt : sense.doubts()) {
+      problem(name, doubt.found(), doubt.takes());
+    }
+    List<String> notes = new ArrayList<>(gaps.notes());
+    notes.addAll(sense.notes());
+    return problems.isEmpty() ? new WeatherReading.Good(year, notes) : bad();
   }
 
   /** The station of the first line, or null where the line is no station's. */
@@ -91,6 +113,7 @@ final class WeatherRows {
   }
 
   private Map<String, Integer> places(CSVRecord heads) {
+    cells = heads.size();
     Map<String, Integer> places = new HashMap<>();
     for (int i = 0; i < heads.size(); i++) {
       places.putIfAbsent(key(heads.get(i)), i);
@@ -113,18 +136,18 @@ final class WeatherRows {
       int hour,
       Map<String, Integer> places,
       Map<WeatherColumn, double[]> values) {
+    if (row.size() != cells) {
+      problem("line " + line, row.size() + " cells", cells + " cells, one for each head");
+      return;
+    }
     checkMoment(cell(row, places, DATE), cell(row, places, TIME), line, hour);
     for (WeatherColumn column : WeatherColumn.values()) {
       String written = cell(row, places, column.header());
       double value = number(written);
-      if (column.takes(value)) {
-        values.get(column)[hour - 1] = column.si(value);
-      } else {
-        problem(
-            "line " + line + ", column " + column.header(),
-            written.isEmpty() ? "nothing" : quoted(written),
-            column.range());
+      if (Double.isNaN(value) && !written.isEmpty()) {
+        problem("line " + line + ", column " + column.header(), quoted(written), column.range());
       }
+      values.get(column)[hour - 1] = column.takes(value) ? column.si(value) : Double.NaN;
     }
   }
 
@@ -133,12 +156,12 @@ final class WeatherRows {
     int ending = WeatherYear.hourEnding(hour);
     Matcher onDay = DATE_FORM.matcher(date);
     Matcher atTime = TIME_FORM.matcher(time);
-    if (!onDay.matches()
-        || !atTime.matches()
-        || Integer.parseInt(onDay.group(1)) != day.getMonthValue()
-        || Integer.parseInt(onDay.group(2)) != day.getDayOfMonth()
-        || Integer.parseInt(atTime.group(1)) != ending
-        || Integer.parseInt(atTime.group(2)) != 0) {
+    boolean isMoment =
+        onDay.matches()
+            && atTime.matches()
+            && (isAt(onDay, atTime, day, ending)
+                || (ending == Hours.COUNT && isAt(onDay, atTime, day.plusDays(1), 0)));
+    if (!isMoment) {
       problem(
           "line " + line,
           quoted(date + " " + time),
@@ -151,12 +174,21 @@ final class WeatherRows {
     }
   }
 
+  private static boolean isAt(Matcher onDay, Matcher atTime, LocalDate day, int hour) {
+    return Integer.parseInt(onDay.group(1)) == day.getMonthValue()
+        && Integer.parseInt(onDay.group(2)) == day.getDayOfMonth()
+        && Integer.parseInt(atTime.group(1)) == hour
+        && Integer.parseInt(atTime.group(2)) == 0;
+  }
+
   private static String cell(CSVRecord row, Map<String, Integer> places, String header) {
-    int place = places.get(key(header));
-    return place < row.size() ? row.get(place).strip() : "";
+    return row.get(places.get(key(header))).strip();
   }
 
   private static double number(String written) {
+    if (!NUMBER.matcher(written).matches()) {
+      return Double.NaN;
+    }
     try {
       return Double.parseDouble(written);
     } catch (NumberFormatException none) {

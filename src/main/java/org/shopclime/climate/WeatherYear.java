@@ -227,7 +227,8 @@ public final class WeatherYear {
     return false;
   }
 
-  private double at(WeatherColumn column, int hourOfYear) {
+  /** Any figure in SI. */
+  double at(WeatherColumn column, int hourOfYear) {
     return values.get(column)[Guard.within("hour of the year", hourOfYear, 1, COUNT) - 1];
   }
 }

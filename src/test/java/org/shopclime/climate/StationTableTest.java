@@ -78,7 +78,8 @@ class StationTableTest {
     TableMaker.make(
         hourly,
         folder.resolve("out"),
-        (read, all, name, refused) -> told.append(name).append(refused.isEmpty() ? " " : "! "));
+        (read, all, name, refused, notes) ->
+            told.append(name).append(refused.isEmpty() ? " " : "! "));
     assertThat(told.toString().split(" "))
         .containsExactlyInAnyOrder("722230TYA.CSV", "722235.csv", "722236.csv!");
     List<StationClimate> table =
@@ -94,7 +95,7 @@ class StationTableTest {
   void isNotMadeOfNothing() throws IOException {
     Path hourly = Files.createDirectory(folder.resolve("hourly"));
     assertThatIOException()
-        .isThrownBy(() -> TableMaker.make(hourly, folder, (r, a, n, p) -> {}))
+        .isThrownBy(() -> TableMaker.make(hourly, folder, (r, a, n, p, w) -> {}))
         .withMessageContaining("no hourly file of a station");
     assertThat(Optional.of(folder.resolve("stations.csv")).filter(Files::exists)).isEmpty();
   }

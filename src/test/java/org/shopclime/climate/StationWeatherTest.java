@@ -43,6 +43,29 @@ class StationWeatherTest {
     assertThat(StationTable.cells(again)).isEqualTo(committed(id));
   }
 
+  /** One of them with days that were filled. */
+  @ParameterizedTest
+  @ValueSource(strings = {"725650", "722780", "722039"})
+  void ownTypicalYearIsFoundAgain(String id) {
+    TypicalYear again = DayTypes.of(hourly(id));
+    Climates climates = Climates.load();
+    TypicalYear committed = climates.typicalYear(again.station()).orElseThrow();
+    assertThat(TypicalYearTable.types(committed).toList())
+        .isEqualTo(TypicalYearTable.types(again).toList());
+    assertThat(TypicalYearTable.shapes(committed).toList())
+        .isEqualTo(TypicalYearTable.shapes(again).toList());
+  }
+
+  /** Its July reads 46 to 65 °C at the coast of Alaska. */
+  @Test
+  void aMonthInFahrenheitIsRefused() {
+    WeatherReading reading = WeatherFile.read(Path.of(WHERE, "hourly", "703884.csv.xz"));
+    assertThat(reading)
+        .isInstanceOfSatisfying(
+            WeatherReading.Bad.class,
+            bad -> assertThat(bad.problems().get(0).found()).startsWith("July 26 K off"));
+  }
+
   @Test
   void theRowWithALentDepthIsFoundAgain() {
     WeatherYear downtown = hourly("722235");

@@ -53,13 +53,15 @@ class WeatherFileTest {
     assertThat(year.dryBulb(1)).isEqualTo(1.5);
     assertThat(year.dryBulb(24)).isEqualTo(24.5);
     assertThat(year.dryBulb(8759)).isEqualTo(23.5);
-    assertThat(year.globalHorizontal(8760)).isEqualTo(365);
-    assertThat(year.directNormal(5)).isEqualTo(500);
-    assertThat(year.diffuseHorizontal(5)).isEqualTo(100);
+    assertThat(year.globalHorizontal(8760)).isZero();
+    // At noon of 1 January the sun stands 36 degrees high at a latitude of 31 degrees.
+    assertThat(year.globalHorizontal(12)).isCloseTo(100 + 500 * 0.59, within(5.0));
+    assertThat(year.directNormal(12)).isEqualTo(500);
+    assertThat(year.diffuseHorizontal(12)).isEqualTo(100);
     assertThat(year.totalCloud(5)).isCloseTo(0.7, within(1e-12));
     assertThat(year.opaqueCloud(5)).isCloseTo(0.3, within(1e-12));
-    assertThat(year.dewPoint(5)).isEqualTo(10);
-    assertThat(year.relativeHumidity(5)).isCloseTo(0.55, within(1e-12));
+    assertThat(year.dewPoint(5)).isEqualTo(-4.5);
+    assertThat(year.relativeHumidity(24)).as("1.65 by 3.07 kPa").isCloseTo(0.54, within(1e-12));
     assertThat(year.pressure(5)).isEqualTo(101_100);
     assertThat(year.windSpeed(5)).isEqualTo(5.2);
     assertThat(year.precipitableWaterCm(5)).isEqualTo(2.5);
@@ -214,21 +216,18 @@ class WeatherFileTest {
   }
 
   @Test
-  void saysWhichNumbersAreWrongByLineAndColumn() throws IOException {
-    lines.set(9, lines.get(9).replace("8.5,10.0", "hot,10.0"));
-    lines.set(10, lines.get(10).replace("0.120", "-9900"));
-    lines.set(11, lines.get(11).replace(",0.18", ","));
+  void saysWhichCellsAreNoNumbersByLineAndColumn() throws IOException {
+    lines.set(9, lines.get(9).replace("8.5,-1.5", "hot,-1.5"));
+    lines.set(10, lines.get(10).replace("9.5,-0.5", "0x1p3,-0.5"));
     lines.set(12, lines.get(12).replace(",0.120,0.18", ""));
-    lines.set(13, lines.get(13).replace("12.5,10.0", "NaN,10.0"));
+    lines.set(13, lines.get(13).replace("12.5,2.5", "NaN,2.5"));
     assertThat(bad(bytes("\r\n")))
         .containsExactly(
             "weather.csv, line 10, column Dry-bulb (C): found \"hot\"; takes a number from -70 to"
                 + " 60",
-            "weather.csv, line 11, column AOD (unitless): found \"-9900\"; takes a number from 0 to"
-                + " 3",
-            "weather.csv, line 12, column Alb (unitless): found nothing; takes a number from 0 to 1",
-            "weather.csv, line 13, column AOD (unitless): found nothing; takes a number from 0 to 3",
-            "weather.csv, line 13, column Alb (unitless): found nothing; takes a number from 0 to 1",
+            "weather.csv, line 11, column Dry-bulb (C): found \"0x1p3\"; takes a number from -70"
+                + " to 60",
+            "weather.csv, line 13: found 13 cells; takes 15 cells, one for each head",
             "weather.csv, line 14, column Dry-bulb (C): found \"NaN\"; takes a number from -70 to"
                 + " 60");
   }
@@ -264,11 +263,58 @@ class WeatherFileTest {
   }
 
   @Test
-  void refusesAMidnightWrittenAsZero() throws IOException {
+  void takesAMidnightWrittenAsZeroOfTheNextDay() throws IOException {
+    lines.set(25, lines.get(25).replace("01/01/1999,24:00", "01/02/1999,00:00"));
+    lines.set(8761, lines.get(8761).replace("12/31/1999,24:00", "01/01/2000,00:00"));
+    isTheMadeYear(good(bytes("\n")));
+  }
+
+  @Test
+  void refusesAMidnightWrittenAsZeroOfTheSameDay() throws IOException {
     lines.set(25, lines.get(25).replace("24:00", "00:00"));
     assertThat(bad(bytes("\n")))
         .singleElement()
         .asString()
         .contains("line 26", "takes the hour 01/01 24:00");
+  }
+
+  @Test
+  void passesOverBlankLines() throws IOException {
+    lines.add("");
+    lines.add("  ");
+    lines.add(",,,");
+    isTheMadeYear(good(bytes("\n")));
+  }
+
+  @Test
+  void readsANameInLatin1() throws IOException {
+    lines.set(0, lines.get(0).replace("MOBILE", "CA\u00D1ON"));
+    WeatherYear year = good(String.join("\n", lines).getBytes(StandardCharsets.ISO_8859_1));
+    assertThat(year.station().name()).isEqualTo("Ca\u00F1on Regional AP");
+  }
+
+  @Test
+  void refusesAZipOfTwoTablesButNotWhatSystemsAdd() throws IOException {
+    isTheMadeYear(good(zip("722230TYA.CSV", "__MACOSX/._722230TYA.CSV")));
+    assertThat(bad(zip("722230TYA.CSV", "722235TYA.CSV")))
+        .singleElement()
+        .asString()
+        .contains("2 .csv files inside the .zip, such as 722235TYA.CSV");
+  }
+
+  @Test
+  void refusesHourlyFilesOfOtherForms() throws IOException {
+    String rows = "LOCATION,Testing,ZZ,USA,TMY3,722230,30.68,-88.25,-6.0,66\n1999,1,1,1,60,?9\n";
+    String fixed = " 13894 MOBILE                 AL  -6 N 30 41 W  88 15    67\n 600101010000\n";
+    String page = "<!DOCTYPE html>\n<html><body class=\"a\">Not found, sorry</body></html>\n";
+    String shop = "{\n  \"version\": 1,\n  \"place\": {\"station\": \"722230\"}\n}\n";
+    for (String text : List.of(rows, fixed, page, shop)) {
+      assertThat(bad(text.getBytes(StandardCharsets.UTF_8)))
+          .as(text)
+          .singleElement()
+          .asString()
+          .contains("weather.csv", "takes a TMY3 hourly file")
+          .doesNotContain("\n");
+    }
   }
 }

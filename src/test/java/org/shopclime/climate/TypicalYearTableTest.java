@@ -1,0 +1,185 @@
+package org.shopclime.climate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.SoftAssertions.assertSoftly;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The tables of typical years: written, read, and every row of those that are shipped. */
+class TypicalYearTableTest {
+  private static final Climates CLIMATES = Climates.load();
+
+  @TempDir private Path folder;
+
+  /** Lines of a shipped table without its comments. */
+  private static List<String> lines(String table) throws IOException {
+    try (BufferedReader text =
+        new BufferedReader(
+            new InputStreamReader(
+                Climates.class.getResourceAsStream("/climate-data/" + table),
+                StandardCharsets.UTF_8))) {
+      return text.lines().filter(line -> !line.startsWith("#")).toList();
+    }
+  }
+
+  /** Rows of a shipped table, those of each station together. */
+  private static Map<String, List<String>> rows(String table) throws IOException {
+    return lines(table).stream()
+        .skip(1)
+        .collect(Collectors.groupingBy(line -> line.substring(0, line.indexOf(','))));
+  }
+
+  @Test
+  void allTablesHoldTheSameStations() throws IOException {
+    Set<String> ids = new TreeSet<>(rows(TableMaker.STATIONS).keySet());
+    // One of the 1,020 files is refused: Hydaburg's July is in Fahrenheit.
+    assertThat(ids).hasSize(1019).doesNotContain("703884");
+    Map<String, List<String>> types = rows(TableMaker.DAY_TYPES);
+    assertThat(types.keySet()).isEqualTo(ids);
+    assertThat(types.values()).allMatch(rows -> rows.size() == 60);
+    Map<String, List<String>> shapes = rows(TableMaker.SHAPES);
+    assertThat(shapes.keySet()).isEqualTo(ids);
+    assertThat(shapes.values()).allMatch(rows -> rows.size() == 12);
+  }
+
+  @Test
+  void everyYearIsPlausible() throws IOException {
+    String typesHead = lines(TableMaker.DAY_TYPES).get(0) + "\n";
+    String shapesHead = lines(TableMaker.SHAPES).get(0) + "\n";
+    Map<String, List<String>> types = rows(TableMaker.DAY_TYPES);
+    Map<String, List<String>> shapes = rows(TableMaker.SHAPES);
+    Map<String, TypicalYear> years = new HashMap<>();
+    for (Station station : CLIMATES.stations()) {
+      years.put(
+          station.id(),
+          TypicalYearTable.find(
+                  station,
+                  new StringReader(typesHead + String.join("\n", types.get(station.id()))),
+                  new StringReader(shapesHead + String.join("\n", shapes.get(station.id()))))
+              .orElseThrow());
+    }
+    assertSoftly(softly -> years.values().forEach(year -> isPlausible(softly, year)));
+  }
+
+  private static void isPlausible(SoftAssertions softly, TypicalYear year) {
+    String name = year.station().id() + " " + year.station().name();
+    StationClimate climate = CLIMATES.climate(year.station());
+    for (int month = 1; month <= 12; month++) {
+      List<DayType> types = year.month(month);
+      softly
+          .assertThat(types.stream().mapToInt(DayType::days).sum())
+          .as(name)
+          .isEqualTo(YearMonth.of(2025, month).lengthOfMonth());
+      double before = -60;
+      for (DayType type : types) {
+        // Low, mean and high are ordered by the record itself.
+        softly.assertThat(type.mean()).as("%s, month %d", name, month).isBetween(before, 45.0);
+        before = type.mean();
+        softly.assertThat(type.high()).as(name).isLessThan(56);
+        // Bettles Field reports dew points above the dry bulb in hard frost.
+        softly.assertThat(type.dewPoint()).as(name).isBetween(-60.0, type.mean() + 5);
+        softly.assertThat(type.global()).as(name).isLessThan(420);
+        softly.assertThat(type.direct()).as(name).isLessThan(560);
+        softly.assertThat(type.wind()).as(name).isLessThan(30);
+      }
+      softly
+          .assertThat(year.mean(month, DayType::mean))
+          .as("%s, mean of month %d in both tables", name, month)
+          .isCloseTo(climate.monthDryBulb().at(month), within(0.06));
+      softly.assertThat(year.shape().get(month - 1).min()).as(name).isZero();
+      softly.assertThat(year.shape().get(month - 1).max()).as(name).isEqualTo(1);
+    }
+  }
+
+  private static TypicalYear made() {
+    return DayTypes.of(
+        new MadeYear()
+            .with(
+                WeatherColumn.DRY_BULB,
+                hour -> WeatherYear.dayOf(hour) / 20.0 + WeatherYear.hourEnding(hour) % 24)
+            .year());
+  }
+
+  @Test
+  void readsWhatItWrote() throws IOException {
+    Path types = folder.resolve("types.csv");
+    Path shapes = folder.resolve("shapes.csv");
+    TypicalYearTable.writeTypes(types, List.of(made()));
+    TypicalYearTable.writeShapes(shapes, List.of(made()));
+    assertThat(Files.readString(types)).startsWith("# ").contains("NREL/TP-581-43156");
+    TypicalYear year =
+        TypicalYearTable.find(
+                MadeYear.PLACE, Files.newBufferedReader(types), Files.newBufferedReader(shapes))
+            .orElseThrow();
+    assertThat(TypicalYearTable.types(year)).containsExactlyElementsOf(types(made()));
+    assertThat(TypicalYearTable.shapes(year).toList())
+        .isEqualTo(TypicalYearTable.shapes(made()).toList());
+    // Day 1 to 6 are the coldest of January: means 11.55 to 11.8.
+    assertThat(year.types().get(0).days()).isEqualTo(6);
+    assertThat(year.types().get(0).mean()).isCloseTo(11.675, within(0.051));
+    assertThat(year.shape().get(0).at(12)).isCloseTo(12 / 23.0, within(0.0051));
+  }
+
+  private static List<List<String>> types(TypicalYear year) {
+    return TypicalYearTable.types(year).toList();
+  }
+
+  @Test
+  void saysWhereATableIsDamaged() throws IOException {
+    Path types = folder.resolve("types.csv");
+    Path shapes = folder.resolve("shapes.csv");
+    TypicalYearTable.writeTypes(types, List.of(made()));
+    TypicalYearTable.writeShapes(shapes, List.of(made()));
+    String text = Files.readString(types);
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                TypicalYearTable.find(
+                    MadeYear.PLACE,
+                    new StringReader(text.replace("999990,1,2,6,", "999990,1,2,9,")),
+                    Files.newBufferedReader(shapes)))
+        .withMessageMatching("day type table, line \\d+: days: 9 is outside 5 to 7");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                TypicalYearTable.find(
+                    MadeYear.PLACE,
+                    new StringReader(text.replace("999990,1,2,", "999991,1,2,")),
+                    Files.newBufferedReader(shapes)))
+        .withMessageContaining("1 day types and 12 shapes");
+  }
+
+  @Test
+  void tablesAreTheSameWhateverTheNumberOfThreads() throws IOException {
+    Path hourly = Files.createDirectory(folder.resolve("hourly"));
+    List<String> lines = MadeFile.lines();
+    for (int i = 0; i < 5; i++) {
+      lines.set(0, MadeFile.STATION.replace("722230", "72223" + i));
+      Files.write(hourly.resolve("72223" + i + ".csv"), lines);
+    }
+    TableMaker.make(hourly, folder.resolve("one"), (r, a, n, p, w) -> {}, 1);
+    TableMaker.make(hourly, folder.resolve("four"), (r, a, n, p, w) -> {}, 4);
+    for (String table : List.of(TableMaker.STATIONS, TableMaker.DAY_TYPES, TableMaker.SHAPES)) {
+      assertThat(folder.resolve("four").resolve(table))
+          .hasSameTextualContentAs(folder.resolve("one").resolve(table));
+    }
+  }
+}
