@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleFunction;
+import org.shopclime.balance.GainWarnings;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.HotDay;
@@ -99,6 +100,7 @@ public final class Sizing {
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
+    warnings.addAll(GainWarnings.of(shop));
     steps.at("done", 1);
     return new SizeAnswer(shop, core, unit, recommended, band, changes, winter, warnings);
   }

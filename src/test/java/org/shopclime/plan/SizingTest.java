@@ -32,7 +32,9 @@ import org.shopclime.shop.Examples;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.ScheduleText;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.Span;
 import org.shopclime.shop.SpanPlace;
 import org.shopclime.shop.Unknowns;
 
@@ -300,6 +302,16 @@ class SizingTest {
     assertThat(answer.changes()).allMatch(change -> change.recommended().isEmpty());
     assertThat(answer.warnings()).anyMatch(warning -> warning.text().contains("No room"));
     assertThat(answer.core().indoorPeak()).isGreaterThan(answer.core().hotDay().peak());
+  }
+
+  @Test
+  void aMotorOutsideTheTableIsToldBesideTheAnswer() {
+    Gain tiny = new Gain.Motor("Fan", 20, 1, Span.known(1), ScheduleText.work());
+    Room first = FOAM.rooms().get(0);
+    List<Room> rooms = new ArrayList<>(FOAM.rooms());
+    rooms.set(0, first.withGains(List.of(tiny)));
+    assertThat(answer(FOAM.withRooms(rooms)).warnings())
+        .anyMatch(warning -> warning.path().equals("rooms[0].gains[0].power"));
   }
 
   private static Room used(Room room, RoomUse use) {
