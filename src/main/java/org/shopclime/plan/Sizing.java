@@ -13,6 +13,7 @@ import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.StationClimate;
+import org.shopclime.climate.TypicalYearBias;
 import org.shopclime.load.PeakLoad;
 import org.shopclime.load.RoomLoad;
 import org.shopclime.load.ShopLoad;
@@ -178,11 +179,16 @@ public final class Sizing {
   /** Heat lost in the cold. */
   WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
-    double design = climate.winter().dryBulb99();
+    Optional<Double> typed = shop.place().typedCold();
+    double design = typed.orElseGet(() -> TypicalYearBias.design99(climate.winter()));
+    OptionalDouble typicalYear =
+        typed.isPresent()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(climate.winter().dryBulb99());
     ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());
     double indoor = shop.work().winterTemperature();
     double loss = WinterLoss.of(model, indoor);
-    return new WinterAnswer(design, indoor, loss, HeaterSize.covering(loss));
+    return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss));
   }
 
   private static DoubleFunction<Cooling> units(Shop shop) {
