@@ -36,19 +36,23 @@ final class GainHeat {
       return CompressorGain.inRoom(compressor.power(), compressor.duty().likely());
     }
     if (gain instanceof Gain.Oven oven) {
-      return new OvenBox(
-              oven.width(),
-              oven.depth(),
-              oven.height(),
-              oven.insulation().likely(),
-              oven.temperature(),
-              oven.heater(),
-              oven.parts())
-          .inRoom(roomCelsius, oven.exhaust());
+      return box(oven).inRoom(roomCelsius, oven.exhaust());
     }
     Gain.Other other = (Gain.Other) gain;
     double radiant = other.power() * other.radiantFraction();
     return new HeatGain(other.power() - radiant, radiant, other.moisture());
+  }
+
+  /** The insulated box of an oven, its span at the likely value. */
+  static OvenBox box(Gain.Oven oven) {
+    return new OvenBox(
+        oven.width(),
+        oven.depth(),
+        oven.height(),
+        oven.insulation().likely(),
+        oven.temperature(),
+        oven.heater(),
+        oven.parts());
   }
 
   /** The line a gain makes. */

@@ -15,7 +15,7 @@
  * reckoned.<br>
  * <b>Checked by:</b> {@code ConductionSeriesPublishedTest}, {@code RadiantFactorsTest}, {@code
  * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
- * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}; and by the hand
- * calculations of {@code load}.
+ * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}, {@code
+ * GainWarningsTest}; and by the hand calculations of {@code load}.
  */
 package org.shopclime.balance;

@@ -18,7 +18,8 @@ import org.shopclime.air.MoistAir;
  * <p>Error: a typical year leaves out the rarest hours. Against 20 published places (records to
  * 1993) our 0.4 % and 1 % dry bulbs lie 0.1 and 0.0 K low in the mean and single ones up to 1.4 K
  * off, their wet bulbs 0.1 K high and up to 1.3 K off; 99 % and 99.6 % winter temperatures are 1.3
- * and 1.7 K too warm in the mean, at Denver 5 K ({@code DesignTemperaturePublishedTest}).
+ * and 1.7 K too warm in the mean, at Denver 5 K ({@code DesignTemperaturePublishedTest}); {@link
+ * TypicalYearBias} takes that mean off.
  */
 public final class StationStatistics {
   /** Half width of the bin of coincident values: 1 °F, the step of the older observations. */

@@ -64,12 +64,7 @@ final class ChoiceBox implements FieldEditor {
 
   @Override
   public void complain(Map<String, String> problems) {
-    String problem = problems.get(path.toString());
-    if (problem != null) {
-      note.complain(problem);
-    } else {
-      note.calm();
-    }
+    note.tell(Optional.ofNullable(problems.get(path.toString())));
   }
 
   @Override

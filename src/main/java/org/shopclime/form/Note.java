@@ -1,5 +1,6 @@
 package org.shopclime.form;
 
+import java.util.Optional;
 import javax.swing.JTextArea;
 
 /** The line under a field: its help or, in its place, what is wrong with what was typed. */
@@ -20,6 +21,11 @@ final class Note {
 
   void complain(String complaint) {
     say("\u26A0 " + complaint, "Shopclime.complaint");
+  }
+
+  /** What is wrong at a place, if anything is. */
+  void tell(Optional<String> problem) {
+    problem.ifPresentOrElse(this::complain, this::calm);
   }
 
   void calm() {

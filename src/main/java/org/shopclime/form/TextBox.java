@@ -183,12 +183,7 @@ final class TextBox implements FieldEditor {
   @Override
   public void complain(Map<String, String> problems) {
     if (readable) {
-      String problem = problems.get(path.toString());
-      if (problem != null) {
-        note.complain(problem);
-      } else {
-        note.calm();
-      }
+      note.tell(Optional.ofNullable(problems.get(path.toString())));
     }
   }
 

@@ -8,10 +8,12 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleFunction;
+import org.shopclime.balance.GainWarnings;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.StationClimate;
+import org.shopclime.climate.TypicalYearBias;
 import org.shopclime.load.PeakLoad;
 import org.shopclime.load.RoomLoad;
 import org.shopclime.load.ShopLoad;
@@ -99,6 +101,7 @@ public final class Sizing {
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
+    warnings.addAll(GainWarnings.of(shop));
     steps.at("done", 1);
     return new SizeAnswer(shop, core, unit, recommended, band, changes, winter, warnings);
   }
@@ -176,11 +179,16 @@ public final class Sizing {
   /** Heat lost in the cold. */
   WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
-    double design = climate.winter().dryBulb99();
+    Optional<Double> typed = shop.place().typedCold();
+    double design = typed.orElseGet(() -> TypicalYearBias.design99(climate.winter()));
+    OptionalDouble typicalYear =
+        typed.isPresent()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(climate.winter().dryBulb99());
     ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());
     double indoor = shop.work().winterTemperature();
     double loss = WinterLoss.of(model, indoor);
-    return new WinterAnswer(design, indoor, loss, HeaterSize.covering(loss));
+    return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss));
   }
 
   private static DoubleFunction<Cooling> units(Shop shop) {

@@ -1,11 +1,17 @@
 package org.shopclime.plan;
 
+import java.util.OptionalDouble;
+
 /**
  * Heat lost in the cold.
  *
- * @param design outdoor temperature passed in 99 % of the hours of a year, °C
+ * @param design outdoor temperature taken, °C: the one the owner typed or, without it, the typical
+ *     year's less what such years leave out
+ * @param typicalYear outdoor temperature passed in 99 % of the hours of the typical year, °C; empty
+ *     where the owner typed the cold
  * @param indoor temperature held, °C
  * @param loss steady loss without sun and work, W
  * @param heater smallest usual electric heater that covers it, W
  */
-public record WinterAnswer(double design, double indoor, double loss, double heater) {}
+public record WinterAnswer(
+    double design, OptionalDouble typicalYear, double indoor, double loss, double heater) {}

@@ -6,9 +6,6 @@ import java.util.Locale;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
-import org.shopclime.plan.WinterAnswer;
-import org.shopclime.quantity.Kind;
-import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.Trace;
@@ -48,8 +45,13 @@ final class AnswerFacts {
       days(lines);
       core.unit().ifPresent(unit -> lines.add(without()));
     }
+    if (asked && answer.shop().place().typedPeak().isEmpty()) {
+      lines.add(
+          "The hot day is one of a typical year, and such years leave out the rarest heat: for the"
+              + " day you fear, type its hottest hour with the place.");
+    }
     if (answer.winter().loss() > 0) {
-      lines.add(winter(answer.winter()));
+      lines.add(new WinterText(answer.winter(), units).fact());
     }
     return lines;
   }
@@ -177,18 +179,6 @@ final class AnswerFacts {
         + " by "
         + clock.end(without.peakHour())
         + ".";
-  }
-
-  private String winter(WinterAnswer winter) {
-    return "In winter, at "
-        + temperature(winter.design())
-        + " outside and "
-        + temperature(winter.indoor())
-        + " inside, "
-        + power(winter.loss())
-        + " is lost; an electric heater of "
-        + Quantities.show(Kind.POWER, winter.heater(), UnitSystem.SI)
-        + " covers it.";
   }
 
   private String power(double watts) {

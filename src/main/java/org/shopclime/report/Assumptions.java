@@ -36,6 +36,9 @@ final class Assumptions {
           "The air of a room has one temperature: no hot layer below the ceiling, no cold draft at"
               + " the unit.",
           "The day is clear and repeats; the true worst day may be damper, or follow a hotter one.",
+          "Heat and cold of the station are those of a typical year, which leaves out the rarest"
+              + " days; hotter and colder ones than told here will come. Type the day you fear: its"
+              + " hottest hour, its coldest night, or both, with the place.",
           "A unit's capacity in the heat is that of published curves for units of its kind, not of"
               + " yours; a worn or badly charged unit gives less.",
           "Air leaks by the published formula for small houses, with the leakage area told above;"

@@ -85,7 +85,11 @@ public final class SizeFigures {
 
   private static void winter(Rows rows, SizeAnswer answer) {
     rows.temperature(
-        "winter.designF", "Cold passed in 99 % of the hours of a year", answer.winter().design());
+        "winter.designF",
+        answer.winter().typicalYear().isPresent()
+            ? "Cold taken: 99 % of a typical year, less what such years leave out"
+            : "Cold taken: the one you set",
+        answer.winter().design());
     rows.power("winter.lossBtuh", "Heat lost then", answer.winter().loss());
     rows.words(
         "winter.heaterWatts",

@@ -10,6 +10,7 @@ import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.Trace;
@@ -69,6 +70,8 @@ public final class SizeJson {
     changes(root, answer, peak);
     root.putObject("winter")
         .<ObjectNode>set("designF", temperature(answer.winter().design()))
+        .put("typicalYearF", rounded(answer.winter().typicalYear(), Units::fahrenheit))
+        .put("basis", new WinterText(answer.winter(), UnitSystem.INCH_POUND).basis())
         .<ObjectNode>set("indoorF", temperature(answer.winter().indoor()))
         .put("lossBtuh", heat(answer.winter().loss()))
         .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS));

@@ -66,14 +66,4 @@ public record CoolingUnit(
   public CoolingUnit withCapacity(double capacity) {
     return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
   }
-
-  /**
-   * The same with another supply.
-   *
-   * @param volts supply, V
-   * @return the changed record
-   */
-  public CoolingUnit withVolts(double volts) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
-  }
 }

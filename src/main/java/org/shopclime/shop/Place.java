@@ -9,6 +9,7 @@ import org.shopclime.quantity.Kind;
  * @param station station number or name in the climate tables
  * @param level how rare the hot day is
  * @param typedPeak highest temperature of the day the owner fears, °C; replaces the station's
+ * @param typedCold coldest night the owner fears, °C; replaces the station's winter temperature
  * @param groundReflectance part of the sun the ground throws back, 0 to 1
  * @param shelter what stands between the shop and the wind
  */
@@ -30,6 +31,18 @@ public record Place(
             usualMax = 50,
             otherwise = "none")
         Optional<Double> typedPeak,
+    @Say(
+            label = "Coldest night, if you set it",
+            help =
+                "Type the cold you fear, such as 10 °F; without it the station's 99 % counts, less"
+                    + " what a typical year leaves out.",
+            kind = Kind.TEMPERATURE,
+            min = -60,
+            max = 20,
+            usualMin = -40,
+            usualMax = 10,
+            otherwise = "none")
+        Optional<Double> typedCold,
     @Say(
             label = "Sun thrown back by the ground",
             help = "0.2 for grass or soil, 0.3 for pale concrete.",

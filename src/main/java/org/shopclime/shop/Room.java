@@ -258,31 +258,4 @@ public record Room(
         heatedTo,
         heatedWhen);
   }
-
-  /**
-   * The same with another set point.
-   *
-   * @param setPoint wished air temperature, °C
-   * @return the changed record
-   */
-  public Room withSetPoint(double setPoint) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen);
-  }
 }

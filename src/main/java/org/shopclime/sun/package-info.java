@@ -11,6 +11,6 @@
  * <b>Limits:</b> no hills on the horizon; boards that shade are black; glass is bare, coatings only
  * by their label; a frame counts as glass.<br>
  * <b>Checked by:</b> {@code SunPositionPublishedTest}, {@code ClearSkyPublishedTest}, {@code
- * GlassOpticsPublishedTest}, {@code DenverYearPublishedTest}.
+ * BirdClearSkyPublishedTest}, {@code GlassOpticsPublishedTest}, {@code DenverYearPublishedTest}.
  */
 package org.shopclime.sun;

@@ -75,7 +75,8 @@ public final class TestShops {
         "Test",
         "",
         UnitSystem.SI,
-        new Place("999999", HotDayLevel.P1, Optional.empty(), 0.2, Shelter.TYPICAL),
+        new Place(
+            "999999", HotDayLevel.P1, Optional.empty(), Optional.empty(), 0.2, Shelter.TYPICAL),
         work("Mon-Fri 8:00-17:00", Clock.STANDARD),
         List.of(rooms),
         Optional.empty());

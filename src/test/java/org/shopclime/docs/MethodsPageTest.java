@@ -16,24 +16,18 @@ class MethodsPageTest {
   private static final Path PAGE = Path.of("src/docs/METHODS.md");
   private static final String SOURCES = "<!-- sources: from the Javadoc -->\n";
   private static final String CHECKS = "<!-- checks: from the heads of the published tables -->\n";
-  private static final String END = "<!-- end -->";
 
   @Test
   void thePageIsNotBehindTheCode() throws IOException {
     String page = Files.readString(PAGE);
     String fresh =
-        renewed(renewed(page, SOURCES, MethodsPage.sources()), CHECKS, MethodsPage.checks());
+        MethodsPart.renewed(
+            MethodsPart.renewed(page, SOURCES, MethodsPage.sources()),
+            CHECKS,
+            MethodsPage.checks());
     Path target = Path.of("target", "METHODS.md");
     Files.createDirectories(target.getParent());
     Files.writeString(target, fresh);
     assertThat(page.equals(fresh)).as("copy target/METHODS.md to src/docs").isTrue();
-  }
-
-  private static String renewed(String page, String mark, String content) {
-    int start = page.indexOf(mark);
-    assertThat(start).as("mark %s in the page", mark).isNotNegative();
-    int end = page.indexOf(END, start);
-    assertThat(end).as("end after %s", mark).isNotNegative();
-    return page.substring(0, start + mark.length()) + "\n" + content + page.substring(end);
   }
 }

@@ -58,9 +58,12 @@ class OutsideFiguresTest {
   void winterLossIsWhatAPencilFinds() {
     Shop foam = Examples.shop("insulated-foam-door");
     WinterAnswer winter = winter(foam);
-    var climate = CLIMATES.find(MadeShops.MOBILE).orElseThrow().winter();
     ShopModel model =
-        ShopModel.heating(foam, MadeShops.day(foam), climate.dryBulb99(), climate.wind());
+        ShopModel.heating(
+            foam,
+            MadeShops.day(foam),
+            winter.design(),
+            CLIMATES.find(MadeShops.MOBILE).orElseThrow().winter().wind());
     double door = 63 * (0.9 / (7.5 + 0.85) + 0.1 / 0.85);
     double walls = 4 * 24 * 9 - 63 - 3 * 6.75 - 2 * 9;
     double perFahrenheit = walls * 0.089 + 576 * 0.034 + 18 * 1.20 + 3 * 6.75 * 0.50 + door;

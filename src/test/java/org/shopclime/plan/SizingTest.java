@@ -30,9 +30,13 @@ import org.shopclime.run.MadeShops;
 import org.shopclime.shop.Choice;
 import org.shopclime.shop.Examples;
 import org.shopclime.shop.Gain;
+import org.shopclime.shop.Place;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.ScheduleText;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Span;
 import org.shopclime.shop.SpanPlace;
 import org.shopclime.shop.Unknowns;
 
@@ -300,6 +304,31 @@ class SizingTest {
     assertThat(answer.changes()).allMatch(change -> change.recommended().isEmpty());
     assertThat(answer.warnings()).anyMatch(warning -> warning.text().contains("No room"));
     assertThat(answer.core().indoorPeak()).isGreaterThan(answer.core().hotDay().peak());
+  }
+
+  @Test
+  void aMotorOutsideTheTableIsToldBesideTheAnswer() {
+    Gain tiny = new Gain.Motor("Fan", 20, 1, Span.known(1), ScheduleText.work());
+    Room first = FOAM.rooms().get(0);
+    List<Room> rooms = new ArrayList<>(FOAM.rooms());
+    rooms.set(0, first.withGains(List.of(tiny)));
+    assertThat(answer(FOAM.withRooms(rooms)).warnings())
+        .anyMatch(warning -> warning.path().equals("rooms[0].gains[0].power"));
+  }
+
+  /** The typical year's 99 % less what such years leave out (DesignTemperaturePublishedTest). */
+  @Test
+  void winterIsTheStationsLessTheBiasOfTypicalYearsOrTheTypedCold() {
+    double station = CLIMATES.find(FOAM.place().station()).orElseThrow().winter().dryBulb99();
+    WinterAnswer winter = new Sizing(FOAM, CLIMATES).winter();
+    assertThat(winter.typicalYear()).hasValue(station);
+    assertThat(winter.design()).isCloseTo(station - 1.3, within(1e-12));
+    Shop feared =
+        FOAM.withPlace((Place) ShopParts.with(FOAM.place(), "typedCold", Optional.of(-20.0)));
+    WinterAnswer typed = new Sizing(feared, CLIMATES).winter();
+    assertThat(typed.typicalYear()).isEmpty();
+    assertThat(typed.design()).isEqualTo(-20);
+    assertThat(typed.loss()).isGreaterThan(1.5 * winter.loss());
   }
 
   private static Room used(Room room, RoomUse use) {

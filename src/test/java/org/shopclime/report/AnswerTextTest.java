@@ -14,9 +14,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Verdict;
+import org.shopclime.plan.WinterAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
+import org.shopclime.shop.Place;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 
 /** What the sentences say; the hours of the days are standard time, an hour behind the wall's. */
 class AnswerTextTest {
@@ -185,7 +189,34 @@ class AnswerTextTest {
                 + " warm.",
             "With the unit off: 100 °F by 5 pm.",
             "In winter, at 29 °F outside and 65 °F inside, 9,500 BTU/h is lost; an electric heater"
-                + " of 3,000 W covers it.");
+                + " of 3,000 W covers it. In the station's typical year 99 % of the hours are"
+                + " warmer than 31 °F; typical years leave out the coldest spells, so 2.3 °F is taken"
+                + " off. If you know a colder night, type it.");
+  }
+
+  @Test
+  void theColdThatTheOwnerSetIsCalledThat() {
+    WinterAnswer typed =
+        new WinterAnswer(Units.celsius(10), OptionalDouble.empty(), Units.celsius(65), 3000, 3500);
+    assertThat(new WinterText(typed, IP).fact())
+        .startsWith("In winter, at 10 °F outside")
+        .endsWith("That cold is the one you set.");
+  }
+
+  @Test
+  void aHotDayOfTheStationIsSaidToBeTypical() {
+    SizeAnswer typed =
+        withoutUnit(day(hour -> 78 + hour, JUDGED, hour -> 0), some(24000), band(90, 99));
+    assertThat(AnswerText.facts(typed, IP)).noneMatch(fact -> fact.contains("rarest heat"));
+    Shop shop = Answers.SHOP;
+    SizeAnswer station =
+        Answers.named(
+            typed,
+            shop.withPlace((Place) ShopParts.with(shop.place(), "typedPeak", Optional.empty())));
+    assertThat(AnswerText.facts(station, IP))
+        .contains(
+            "The hot day is one of a typical year, and such years leave out the rarest heat: for"
+                + " the day you fear, type its hottest hour with the place.");
   }
 
   @Test

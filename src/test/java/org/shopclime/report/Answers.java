@@ -49,6 +49,7 @@ final class Answers {
             place.station(),
             place.level(),
             Optional.of(Units.celsius(100)),
+            place.typedCold(),
             place.groundReflectance(),
             place.shelter()));
   }
@@ -183,7 +184,12 @@ final class Answers {
                 Units.celsius(78),
                 OptionalDouble.of(Units.wattsFromBtuh(10000)),
                 true)),
-        new WinterAnswer(Units.celsius(29), Units.celsius(65), Units.wattsFromBtuh(9500), 3000),
+        new WinterAnswer(
+            Units.celsius(29),
+            OptionalDouble.of(Units.celsius(31.34)),
+            Units.celsius(65),
+            Units.wattsFromBtuh(9500),
+            3000),
         List.of(new Warning("rooms[0].faces[0].doors[0].boards", "Foam needs a barrier.")));
   }
 

@@ -114,7 +114,8 @@ class SizeJsonTest {
           .containsExactly("indoorPeakLowF", "indoorPeakHighF", "decidedBy");
       assertThat(keys(json.get("changes").get(0)))
           .contains("name", "peakSensibleBtuh", "peakLatentBtuh", "indoorPeakF", "recommendedBtuh");
-      assertThat(keys(json.get("winter"))).contains("designF", "lossBtuh", "heaterWatts");
+      assertThat(keys(json.get("winter")))
+          .contains("designF", "typicalYearF", "basis", "lossBtuh", "heaterWatts");
       assertThat(keys(json.get("warnings").get(0))).containsExactly("path", "text");
       for (String array : List.of("/indoorF", "/dewPointF", "/relativeHumidity")) {
         assertThat(json.at(array)).as(array).hasSize(24);
@@ -162,6 +163,11 @@ class SizeJsonTest {
         .isCloseTo(Units.fahrenheit(answer.core().without().operativePeak()), offset(ROUNDING));
     assertThat(json.at("/band/indoorPeakHighF").doubleValue())
         .isCloseTo(Units.fahrenheit(answer.band().high()), offset(ROUNDING));
+    assertThat(
+            json.at("/winter/typicalYearF").doubleValue()
+                - json.at("/winter/designF").doubleValue())
+        .isCloseTo(2.34, offset(0.02));
+    assertThat(json.at("/winter/basis").textValue()).contains("2.3 °F is taken off");
     assertThat(json.at("/winter/heaterWatts").doubleValue())
         .isCloseTo(answer.winter().heater(), offset(ROUNDING));
     assertThat(json.at("/warnings/0/text").textValue()).isEqualTo("Take care.");

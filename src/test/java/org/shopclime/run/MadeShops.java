@@ -72,7 +72,13 @@ public final class MadeShops {
     Shop shop = Examples.shop(name);
     Place at = shop.place();
     return shop.withPlace(
-        new Place(station, at.level(), Optional.empty(), at.groundReflectance(), at.shelter()));
+        new Place(
+            station,
+            at.level(),
+            Optional.empty(),
+            at.typedCold(),
+            at.groundReflectance(),
+            at.shelter()));
   }
 
   /** Two presets together, in another place, of another size if one is given. */
@@ -114,7 +120,12 @@ public final class MadeShops {
     Place at = shop.place();
     return shop.withPlace(
         new Place(
-            at.station(), at.level(), Optional.of(peak), at.groundReflectance(), at.shelter()));
+            at.station(),
+            at.level(),
+            Optional.of(peak),
+            at.typedCold(),
+            at.groundReflectance(),
+            at.shelter()));
   }
 
   /** The 0.4 % day of the shop's place, or the one of its typed peak. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +57,19 @@ class ShopFileTest {
             "no example \"barn\"; takes one of \"bare-studs\", \"insulated\","
                 + " \"insulated-foam-door\", \"oven-day\"");
     assertThat(Examples.names()).contains(Examples.USUAL);
+  }
+
+  @Test
+  void theColdestNightIsReadAndWritten() {
+    Shop shop = DayFile.shop();
+    assertThat(shop.place().typedCold()).isEmpty();
+    Place cold = (Place) ShopParts.with(shop.place(), "typedCold", Optional.of(-20.0));
+    String text = ShopFile.write(shop.withPlace(cold));
+    assertThat(text).contains("\"typedCold\": \"-4 °F\"");
+    assertThat(ShopFile.read(text, Stations.any()))
+        .isInstanceOfSatisfying(
+            ShopReading.Good.class,
+            good -> assertThat(good.shop().place().typedCold()).contains(-20.0));
   }
 
   @Test
