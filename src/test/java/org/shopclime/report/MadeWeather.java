@@ -1,6 +1,7 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -54,16 +55,28 @@ final class MadeWeather {
   /** Sun of month m: 10 m W/m² as mean over 24 hours. */
   static TypicalYear year() {
     List<DayType> types = new ArrayList<>();
-    List<Hours> shapes = new ArrayList<>();
     for (int month = 1; month <= Months.COUNT; month++) {
-      shapes.add(Hours.from(hour -> 0.5));
       for (int fifth = 1; fifth <= DayType.FIFTHS; fifth++) {
         double mean = month + fifth;
         types.add(
             new DayType(
-                month, fifth, 6, mean, mean - 5, mean + 5, 1, mean - 7, 10.0 * month, 100, 0.5, 3));
+                month,
+                fifth,
+                6,
+                mean,
+                mean - 5,
+                mean + 5,
+                10,
+                mean - 7,
+                10.0 * month,
+                100,
+                0.5,
+                3,
+                DayType.Spread.NONE));
       }
     }
-    return new TypicalYear(STATION, types, shapes);
+    List<Hours> even = Collections.nCopies(TypicalYear.QUARTERS, Hours.constant(0));
+    List<Hours> wind = Collections.nCopies(TypicalYear.QUARTERS, Hours.constant(1));
+    return new TypicalYear(STATION, types, even, wind);
   }
 }

@@ -63,10 +63,17 @@ class LivedDayTest {
     Shop shop = MadeShops.example("insulated", MadeShops.MOBILE);
     ShopDays days =
         new ShopDays(ShopModel.cooling(shop, MadeShops.day(shop), ShopModel.Holding.FREE));
-    Moisture moisture = new Moisture(days);
+    Moisture moisture = Moisture.of(days.model());
     DayLedger ledger = new DayLedger(2);
     double before = moisture.held();
-    moisture.step(0, DayKind.IDLE, 0, 300, 10, 0.05, 0, Optional.of(ledger));
+    Moisture.Around around =
+        new Moisture.Around(
+            days.model().outdoorHumidityRatio(1),
+            0.05,
+            days.latentGains(DayKind.IDLE)[0],
+            days.model().pressure(),
+            300);
+    moisture.step(0, around, 10, 0, Optional.of(ledger));
     assertThat(moisture.humidityRatio(0))
         .isCloseTo(MoistAir.saturationHumidityRatio(10, days.model().pressure()), within(1e-12));
     assertThat(ledger.waterFallen).isGreaterThan(0.5);

@@ -169,7 +169,7 @@ class LumpedShopTest {
     for (boolean wood : new boolean[] {false, true}) {
       ShopModel model = MadeShops.steady(damp(wood), 30, 0.008);
       ShopDays days = new ShopDays(model);
-      Moisture moisture = new Moisture(days);
+      Moisture moisture = Moisture.of(model);
       double flow = model.streams().total(0, 30, DayKind.IDLE, 0, 12);
       double whole = days.latentGains(DayKind.IDLE)[0] / flow;
       double mass = model.dryAirMass(0);
@@ -183,7 +183,17 @@ class LumpedShopTest {
       double slow = trace / 2 + root;
       for (int minute = 1; minute <= 240; minute++) {
         for (int step = 0; step < 12; step++) {
-          moisture.step(0, DayKind.IDLE, 0, 5, 30, flow, 0, Optional.empty());
+          moisture.step(
+              0,
+              new Moisture.Around(
+                  model.outdoorHumidityRatio(1),
+                  flow,
+                  days.latentGains(DayKind.IDLE)[0],
+                  model.pressure(),
+                  5),
+              30,
+              0,
+              Optional.empty());
         }
         double t = 60.0 * minute;
         // a(0) = 0, a'(0) = g/M = whole flow/M
