@@ -57,7 +57,8 @@ public final class Commands {
             new PlacesVerb(session),
             new ExampleVerb(session),
             new FormVerb(session),
-            new TablesVerb(session))
+            new TablesVerb(session),
+            new CompareVerb(session))
         .forEach(line::addSubcommand);
     line.getCommandSpec()
         .addOption(
