@@ -243,7 +243,7 @@ final class YearFacts {
 
   /** Head of the monthly table, without units; the first cell is empty. */
   static List<String> monthHead() {
-    return List.of("", "outdoors", "heating", "cooling", "unit draws", "hot work", "left alone");
+    return List.of("", "outdoors", "heating", "cooling", "unit draws", "hot work", "if left alone");
   }
 
   /** Units of the monthly table. */
@@ -284,7 +284,7 @@ final class YearFacts {
         + Shown.line(year.year().roomName(answer.room()))
         + " above "
         + limit()
-        + "; left alone: the same without any cooling and heating. Rounded parts may miss the sum by"
+        + "; if left alone: the same without any cooling and heating. Rounded parts may miss the sum by"
         + " one or two.";
   }
 

@@ -87,8 +87,9 @@ final class YearPage {
             + " taken out and what the unit draws. The same figures stand in the table below. In"
             + " words: "
             + facts.sentence(),
-        "Above: from the mean of each month's coolest hours of a day to that of its warmest, nights"
-            + " and days off counted. Below: heat put in and taken out, all rooms together.");
+        "Above: the band and each pair of lines run along the coolest and the warmest hour of the"
+            + " month's mean day, nights and days off counted. Below: heat put in and taken out, all"
+            + " rooms together.");
   }
 
   private void sun() {
