@@ -163,8 +163,8 @@ public final class YearCsv {
             number(figures.total(Figure.COOLING, month)),
             number(figures.total(Figure.LATENT, month)),
             number(figures.total(Figure.POWER, month)),
-            number(figures.hotWorkHours(answer.described(), answer.room(), month)),
-            number(figures.hotWorkHours(answer.alone(), answer.room(), month)));
+            number(YearFigures.hotWorkHours(answer.described(), answer.room(), month)),
+            number(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)));
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

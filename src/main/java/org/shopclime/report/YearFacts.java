@@ -11,7 +11,7 @@ import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.YearResult;
 import org.shopclime.run.YearResult.Figure;
 
-/** What a year's figures mean to an owner, in words, and the monthly table. */
+/** What a year's figures mean to an owner, in words. */
 final class YearFacts {
 
   /** Why there are no peaks, and what to do. */
@@ -99,20 +99,26 @@ final class YearFacts {
     if (work == 0) {
       return "No working hours are given.";
     }
-    String left = hours(hotWork(answer.alone(), room));
-    String above = "above " + limit() + " in " + hours(hotWork(year, room)) + " of " + hours(work);
+    String left = hours(YearFigures.hotWorkHours(answer.alone(), room));
+    String above =
+        "above "
+            + limit()
+            + " in "
+            + hours(YearFigures.hotWorkHours(year, room))
+            + " of "
+            + hours(work);
     String name = Shown.line(year.year().roomName(room));
     return answer.cooling(room) == Plant.NONE
         ? name + " is " + above + " working hours, as nothing cools it."
-        : name + " is " + above + " working hours; left alone, in " + left + ".";
+        : name
+            + " is "
+            + above
+            + " working hours; left alone, without cooling and heating, in "
+            + left
+            + ".";
   }
 
-  private static double hotWork(YearResult of, int room) {
-    return of.workHoursAbove(Figure.AIR, room, YearFigures.HOT);
-  }
-
-  /** 85 °F in the units shown. */
-  String limit() {
+  private String limit() {
     return Shown.temperature(YearFigures.HOT, units);
   }
 
@@ -239,93 +245,6 @@ final class YearFacts {
     }
     notes.addAll(answer.notes());
     return notes;
-  }
-
-  /** Head of the monthly table, without units; the first cell is empty. */
-  static List<String> monthHead() {
-    return List.of("", "outdoors", "heating", "cooling", "unit draws", "hot work", "if left alone");
-  }
-
-  /** Units of the monthly table. */
-  String monthUnits() {
-    return "outdoors in " + Shown.temperatureUnit(units) + ", energy in kWh, hot work in hours";
-  }
-
-  /** One row for each month and one for the year. */
-  List<List<String>> monthRows() {
-    List<List<String>> rows = new ArrayList<>();
-    for (int month = 1; month <= YearFigures.MONTHS; month++) {
-      rows.add(
-          List.of(
-              YearFigures.monthName(month),
-              degrees(figures.meanOutdoor(month)),
-              whole(figures.total(Figure.HEATING, month)),
-              whole(figures.total(Figure.COOLING, month)),
-              unit ? whole(figures.total(Figure.POWER, month)) : "–",
-              whole(figures.hotWorkHours(year, answer.room(), month)),
-              whole(figures.hotWorkHours(answer.alone(), answer.room(), month))));
-    }
-    rows.add(
-        List.of(
-            "Year",
-            degrees(figures.meanOutdoor()),
-            whole(figures.total(Figure.HEATING)),
-            whole(figures.total(Figure.COOLING)),
-            unit ? whole(figures.total(Figure.POWER)) : "–",
-            whole(hotWork(year, answer.room())),
-            whole(hotWork(answer.alone(), answer.room()))));
-    return rows;
-  }
-
-  /** What the columns mean. */
-  String monthNote() {
-    return "Outdoors: mean air. Heating and cooling: heat put in and taken out, all rooms together,"
-        + " moisture left out. Hot work: working hours with "
-        + Shown.line(year.year().roomName(answer.room()))
-        + " above "
-        + limit()
-        + "; if left alone: the same without any cooling and heating. Rounded parts may miss the sum by"
-        + " one or two.";
-  }
-
-  boolean severalRooms() {
-    return figures.rooms() > 1;
-  }
-
-  /** Head of the table of rooms. */
-  static List<String> roomHead() {
-    return List.of("", "cooled by", "heating", "cooling", "mean", "coldest", "warmest", "hot work");
-  }
-
-  List<List<String>> roomRows() {
-    List<List<String>> rows = new ArrayList<>();
-    for (int room = 0; room < figures.rooms(); room++) {
-      int cold = year.leastHour(Figure.AIR, room);
-      int warm = year.peakHour(Figure.AIR, room);
-      rows.add(
-          List.of(
-              Shown.line(year.year().roomName(room)),
-              cooledBy(room),
-              whole(year.kilowattHours(Figure.HEATING, room)),
-              whole(year.kilowattHours(Figure.COOLING, room)),
-              Shown.temperature(year.mean(Figure.AIR, room), units),
-              answer.isHourly() ? Shown.temperature(year.at(Figure.AIR, room, cold), units) : "–",
-              answer.isHourly() ? Shown.temperature(year.at(Figure.AIR, room, warm), units) : "–",
-              whole(hotWork(year, room))));
-    }
-    return rows;
-  }
-
-  private String cooledBy(int room) {
-    return switch (answer.cooling(room)) {
-      case UNIT -> "the unit";
-      case IDEAL -> "ideal plant";
-      case NONE -> "nothing";
-    };
-  }
-
-  private String degrees(double celsius) {
-    return Shown.grouped(Math.round(Shown.degrees(celsius, units)));
   }
 
   private static String whole(double figure) {

@@ -88,8 +88,13 @@ final class YearFigures {
         .sum();
   }
 
+  /** Working hours of the year in which a room is hot. */
+  static double hotWorkHours(YearResult year, int room) {
+    return year.workHoursAbove(Figure.AIR, room, HOT);
+  }
+
   /** Working hours of a month in which a room is hot. */
-  double hotWorkHours(YearResult year, int room, int month) {
+  static double hotWorkHours(YearResult year, int room, int month) {
     return hours(month)
         .filter(hour -> year.at(Figure.AIR, room, hour) > HOT)
         .mapToDouble(year.year()::working)

@@ -47,7 +47,7 @@ public final class YearJson {
     months(root, "monthlyOutdoorMeanC", figures::meanOutdoor);
     ArrayNode rooms = root.putArray("rooms");
     for (int room = 0; room < figures.rooms(); room++) {
-      room(rooms.addObject(), answer, figures, room);
+      room(rooms.addObject(), answer, room);
     }
     ArrayNode surfaces = root.putArray("surfaces");
     for (ShopYear.SurfaceSun sun : answer.described().year().surfaces()) {
@@ -69,7 +69,7 @@ public final class YearJson {
     return root;
   }
 
-  private static void room(ObjectNode json, YearAnswer answer, YearFigures figures, int room) {
+  private static void room(ObjectNode json, YearAnswer answer, int room) {
     YearResult year = answer.described();
     json.put("name", year.year().roomName(room));
     json.put("cooling", word(answer.cooling(room)));
@@ -83,7 +83,7 @@ public final class YearJson {
     peak(json, answer, "Heating", Figure.HEATING, room);
     peak(json, answer, "Cooling", Figure.COOLING, room);
     temperatures(json, answer, year, room);
-    months(json, "monthlyWorkHoursAbove85FH", month -> figures.hotWorkHours(year, room, month));
+    months(json, "monthlyWorkHoursAbove85FH", month -> YearFigures.hotWorkHours(year, room, month));
     temperatures(json.putObject("leftAlone"), answer, answer.alone(), room);
   }
 

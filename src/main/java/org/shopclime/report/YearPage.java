@@ -20,6 +20,7 @@ final class YearPage {
   private final UnitSystem units;
   private final boolean charts;
   private final YearFacts facts;
+  private final YearTable table;
   private final Html page = new Html();
 
   YearPage(YearAnswer answer, UnitSystem units, boolean charts) {
@@ -27,6 +28,7 @@ final class YearPage {
     this.units = units;
     this.charts = charts;
     facts = new YearFacts(answer, units);
+    table = new YearTable(answer, units);
   }
 
   /** HTML that needs nothing from elsewhere. */
@@ -48,15 +50,15 @@ final class YearPage {
         .list(facts.facts());
     chart();
     page.element("h2", "Month by month")
-        .element("p", "note", "In the table: " + facts.monthUnits() + ".")
+        .element("p", "note", "In the table: " + table.monthUnits() + ".")
         .raw("<div class=\"total\">")
-        .table(YearFacts.monthHead(), facts.monthRows())
+        .table(YearTable.monthHead(), table.monthRows())
         .raw("</div>")
-        .element("p", "note", facts.monthNote());
-    if (facts.severalRooms()) {
+        .element("p", "note", table.monthNote());
+    if (table.severalRooms()) {
       page.element("h2", "Room by room")
           .element("p", "note", "In the table: energy in kWh, hot work in hours.")
-          .table(YearFacts.roomHead(), facts.roomRows());
+          .table(YearTable.roomHead(), table.roomRows());
       if (!answer.isHourly()) {
         page.element("p", "note", YearFacts.NO_PEAKS);
       }
@@ -102,7 +104,7 @@ final class YearPage {
       String name = Shown.line(sun.name());
       rows.add(
           List.of(
-              facts.severalRooms() ? Shown.line(sun.room()) + ": " + name : name,
+              table.severalRooms() ? Shown.line(sun.room()) + ": " + name : name,
               perArea(sun.incident()),
               sun.transmitted() > 0 ? perArea(sun.transmitted()) : "–"));
     }

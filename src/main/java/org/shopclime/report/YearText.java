@@ -21,18 +21,19 @@ public final class YearText {
    */
   public static String of(YearAnswer answer, UnitSystem units) {
     YearFacts facts = new YearFacts(answer, units);
+    YearTable table = new YearTable(answer, units);
     StringBuilder text = new StringBuilder();
     text.append(Shown.line(answer.shop().name())).append("\n\n");
     TextLines.wrapped(text, "", facts.sentence());
     text.append('\n');
     facts.facts().forEach(fact -> TextLines.wrapped(text, "- ", fact));
-    text.append("\nMonth by month (").append(facts.monthUnits()).append(")\n");
-    table(text, YearFacts.monthHead(), facts.monthRows());
+    text.append("\nMonth by month (").append(table.monthUnits()).append(")\n");
+    table(text, YearTable.monthHead(), table.monthRows());
     text.append('\n');
-    TextLines.wrapped(text, "  ", facts.monthNote());
-    if (facts.severalRooms()) {
+    TextLines.wrapped(text, "  ", table.monthNote());
+    if (table.severalRooms()) {
       text.append("\nRoom by room (energy in kWh, hot work in hours)\n");
-      table(text, YearFacts.roomHead(), facts.roomRows());
+      table(text, YearTable.roomHead(), table.roomRows());
     }
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
