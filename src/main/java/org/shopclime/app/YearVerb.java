@@ -168,6 +168,9 @@ final class YearVerb implements Callable<Integer> {
     if (!Files.isDirectory(folder)) {
       return Optional.of("no folder " + folder);
     }
+    if (Files.isSymbolicLink(target)) { // such as /dev/stdout: moving onto it would replace it
+      return Optional.of("a link to another file");
+    }
     if (Files.exists(target) && !(Files.isRegularFile(target) && Files.isWritable(target))) {
       return Optional.of("something that cannot be written over");
     }

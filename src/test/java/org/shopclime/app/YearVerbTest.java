@@ -14,7 +14,9 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.shopclime.shop.Examples;
 
@@ -298,6 +300,18 @@ class YearVerbTest {
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left).containsExactly(file);
     }
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS) // where links need rights of their own
+  void aLinkIsNotReplaced() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("link.csv"), folder.resolve("to.csv"));
+    refused(
+        CommandsTest.run("year", "--hourly", link.toString()),
+        link
+            + ": found a link to another file; takes a file that can be written, in a folder that"
+            + " is there");
+    assertThat(link).isSymbolicLink();
   }
 
   @Test
