@@ -10,7 +10,8 @@ package org.shopclime.climate;
  * @param mean daily mean of the dry bulb, °C
  * @param low daily minimum of the dry bulb, °C, not above the mean
  * @param high daily maximum of the dry bulb, °C, not below the mean
- * @param swing how far the mean course of these days swings from its coolest to its warmest hour, K
+ * @param swing how far the mean course of these days swings from its coolest to its warmest hour,
+ *     K, -10 to 40; below 0 where they were warmer by night
  * @param dewPoint dew point, °C
  * @param global global horizontal irradiance, mean of all 24 hours, W/m²
  * @param direct direct normal irradiance, mean of all 24 hours, W/m²
@@ -44,6 +45,7 @@ public record DayType(
     Guard.within("mean dry bulb, °C", mean, -60, 50);
     Guard.within("daily low, °C", low, -70, mean);
     Guard.within("daily high, °C", high, mean, 60);
+    Guard.within("swing, K", swing, -10, 40);
     Guard.within("dew point, °C", dewPoint, -80, 40);
     Guard.within("global, W/m²", global, 0, 600);
     Guard.within("direct, W/m²", direct, 0, 800);
@@ -80,6 +82,7 @@ public record DayType(
       Guard.within("spread of the direct sun, W/m²", direct, 0, 600);
       Guard.within("spread of the cloud", opaqueCloud, 0, 1);
       Guard.within("spread of the wind, m/s", wind, 0, 20);
+      Guard.within("spread of the swing, K", swingBySun, -20, 20);
     }
   }
 }

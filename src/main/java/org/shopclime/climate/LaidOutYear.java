@@ -10,23 +10,30 @@ import org.shopclime.sun.SunAngles;
 import org.shopclime.sun.SunPosition;
 
 /**
- * Lays day types out as a year of hours.
+ * Lays day types out as a year of hours, in the order of {@link DayOrder}, so that walls and weeks
+ * meet the types as they meet weather.
  *
- * <p>Within a month the types follow each other up and down, coldest to hottest and back, each day
- * of a month once in each turn, so that walls and weeks meet them as they meet weather. The dry
- * bulb follows the month's usual course between the type's low and high; sun follows the clear sky
- * of the day, its beam and its whole each scaled to the type's mean.
+ * <p>The days of a type are spread in mean temperature, sun and wind as they were observed to be;
+ * the sunnier ones swing wider. The mean temperature runs straight from the middle of one day to
+ * the middle of the next, bent so that each day keeps its mean; the usual course of the quarter
+ * rides on it. Sun follows the clear sky of the day, its beam and its whole each scaled to the
+ * day's mean.
+ *
+ * <p>Error: against the hourly year see {@code YearComparison} and the methods page. Averages
+ * flatten extremes: peaks are never to be taken from a laid-out year.
  */
 public final class LaidOutYear {
 
-  /** Ranks of 31 days from the coldest, 0, in the order in which they follow each other. */
-  private static final int[] ORDER = {
-    21, 24, 11, 16, 9, 15, 12, 23, 28, 29, 20, 6, 2, 4, 5, 0, 1, 14, 7, 10, 22, 13, 3, 8, 25, 27,
-    30, 17, 18, 26, 19
-  };
-
-  private static final double OZONE_CM = BirdClearSky.USUAL_OZONE_CM;
   private static final double REFLECTANCE = 0.2;
+
+  /** Part of a neighbour's middle that a day's mean holds when means run straight. */
+  private static final double NEIGHBOUR = 1.0 / 8;
+
+  /** Rounds of bending; each makes what is left a third, to below a millionth. */
+  private static final int ROUNDS = 15;
+
+  private static final int DAYS = WeatherYear.COUNT / Hours.COUNT;
+  private static final double NOON = 12;
 
   private final TypicalYear types;
   private final StationClimate climate;
@@ -45,208 +52,177 @@ public final class LaidOutYear {
    *
    * @param types day types of a station
    * @param climate its climate, for pressure, haze and water
-   * @return the year; hours of one type differ from day to day only as the sun's height does
+   * @return the year; statistics in an order of our own, no record of any hour
    */
   public static WeatherYear of(TypicalYear types, StationClimate climate) {
     return new LaidOutYear(types, climate).year();
   }
 
+  /** A day of a type: its rank in warmth among the days of that type, from 0. */
+  private record Placed(DayType type, int rank) {
+
+    /** A figure of this day: never below nothing, its mean over the days of the type as told. */
+    double spread(double mean, double spread, int place) {
+      double[] scores = DayOrder.scores(type.days());
+      double sum = 0;
+      for (double score : scores) {
+        sum += Math.max(0, mean + spread * score) / type.days();
+      }
+      return sum > 0 ? Math.max(0, mean + spread * scores[place]) * mean / sum : 0;
+    }
+
+    double mean() {
+      return type.mean() + type.spread().dryBulb() * DayOrder.scores(type.days())[rank];
+    }
+
+    int sunRank() {
+      return DayOrder.sun(rank, type.days());
+    }
+
+    double swing() {
+      double sunny = DayOrder.scores(type.days())[sunRank()];
+      return Math.max(0, type.swing() + type.spread().swingBySun() * sunny);
+    }
+
+    double global() {
+      return spread(type.global(), type.spread().global(), sunRank());
+    }
+
+    double direct() {
+      return spread(type.direct(), type.spread().direct(), sunRank());
+    }
+
+    /** The sunniest day is the least cloudy one. */
+    double cloud() {
+      int dull = type.days() - 1 - sunRank();
+      return Math.min(1, spread(type.opaqueCloud(), type.spread().opaqueCloud(), dull));
+    }
+
+    double wind() {
+      return spread(type.wind(), type.spread().wind(), DayOrder.wind(rank, type.days()));
+    }
+  }
+
   private WeatherYear year() {
-    for (int pass = 0; pass < 2; pass++) {
-      if (pass == 1 && RAMP) {
-        double[] t = means.clone();
-        for (int it = 0; it < 60; it++) {
-          double[] n = new double[365];
-          for (int i = 0; i < 365; i++) {
-            n[i] = (t[i] - 0.125 * means[(i + 364) % 365] - 0.125 * means[(i + 1) % 365]) / 0.75;
-          }
-          System.arraycopy(n, 0, means, 0, 365);
-        }
-      }
-      int day = 1;
-      for (int month = 1; month <= Months.COUNT; month++) {
-        List<DayType> fifths = types.month(month);
-        for (int rank : ranks(fifths.stream().mapToInt(DayType::days).sum())) {
-          int fifth = 0;
-          int colder = 0;
-          while (rank >= colder + fifths.get(fifth).days()) {
-            colder += fifths.get(fifth).days();
-            fifth++;
-          }
-          if (pass == 0) {
-            DayType type = fifths.get(fifth);
-            means[day - 1] =
-                type.mean() + SPREAD * type.spread().dryBulb() * score(rank - colder, type.days());
-          } else {
-            lay(day, fifths.get(fifth), rank - colder);
-          }
-          day++;
-        }
-      }
+    Placed[] days = place();
+    double[] middles = middles(days);
+    for (int day = 0; day < DAYS; day++) {
+      layAir(day, days[day], middles);
+      laySun(day, days[day]);
     }
     return new WeatherYear(types.station(), values);
   }
 
-  /** Ranks of the days of a month, 0 for the coldest, day by day. */
-  static int[] ranks(int days) {
-    return java.util.stream.IntStream.range(0, days)
-        .map(
-            day ->
-                (int)
-                    java.util.Arrays.stream(ORDER, 0, days)
-                        .filter(other -> other < ORDER[day])
-                        .count())
-        .toArray();
-  }
-
-  static final double STRETCH = Double.parseDouble(System.getProperty("stretch", "1"));
-  static final double SPREAD = Double.parseDouble(System.getProperty("spread", "1"));
-  static final double SUNSPREAD = Double.parseDouble(System.getProperty("sunspread", "1"));
-  static final double WINDSPREAD = Double.parseDouble(System.getProperty("windspread", "1"));
-
-  /** How the n-th of some days of a type stands in sun and in wind, ranks from 0. */
-  private static final int[][] SUN_RANKS = {
-    {0, 4, 3, 2, 1}, {2, 5, 1, 0, 4, 3}, {2, 6, 3, 0, 4, 1, 5}
-  };
-
-  private static final int[][] WIND_RANKS = {
-    {2, 1, 4, 0, 3}, {4, 3, 1, 2, 0, 5}, {3, 1, 6, 4, 2, 0, 5}
-  };
-
-  /** Where the n-th of some days stands among them: normal scores, scaled to a spread of one. */
-  private static double score(int n, int of) {
-    return scores(of)[n];
-  }
-
-  private static double[] scores(int of) {
-    double[] z = new double[of];
-    double square = 0;
-    for (int i = 0; i < of; i++) {
-      double p = (i + 0.625) / (of + 0.25);
-      z[i] = Math.sqrt(2) * inverseErf(2 * p - 1);
-      square += z[i] * z[i] / of;
+  private Placed[] place() {
+    Placed[] days = new Placed[DAYS];
+    int day = 0;
+    for (int month = 1; month <= Months.COUNT; month++) {
+      List<DayType> fifths = types.month(month);
+      for (int rank : DayOrder.ranks(fifths.stream().mapToInt(DayType::days).sum())) {
+        int fifth = 0;
+        int colder = 0;
+        while (rank >= colder + fifths.get(fifth).days()) {
+          colder += fifths.get(fifth).days();
+          fifth++;
+        }
+        days[day] = new Placed(fifths.get(fifth), rank - colder);
+        day++;
+      }
     }
-    for (int i = 0; i < of; i++) {
-      z[i] /= Math.sqrt(square);
+    return days;
+  }
+
+  /** Temperatures in the middle of each day that give each day its mean. */
+  private static double[] middles(Placed[] days) {
+    double[] middles = new double[DAYS];
+    for (int day = 0; day < DAYS; day++) {
+      middles[day] = days[day].mean();
     }
-    return z;
-  }
-
-  /** A figure of the n-th day: never below nothing, and its mean over the days as told. */
-  private static double spread(double mean, double spread, int rank, int of) {
-    double[] z = scores(of);
-    double sum = 0;
-    for (double each : z) {
-      sum += Math.max(0, mean + spread * each) / of;
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] bent = new double[DAYS];
+      for (int day = 0; day < DAYS; day++) {
+        double beside = middles[(day + DAYS - 1) % DAYS] + middles[(day + 1) % DAYS];
+        bent[day] = (days[day].mean() - NEIGHBOUR * beside) / (1 - 2 * NEIGHBOUR);
+      }
+      middles = bent;
     }
-    return sum > 0 ? Math.max(0, mean + spread * z[rank]) * mean / sum : 0;
+    return middles;
   }
 
-  private static double inverseErf(double x) {
-    double ln = Math.log(1 - x * x);
-    double a = 2 / (Math.PI * 0.147) + ln / 2;
-    return Math.signum(x) * Math.sqrt(Math.sqrt(a * a - ln / 0.147) - a);
-  }
-
-  static final double SWING = Double.parseDouble(System.getProperty("swing", "1"));
-  static final boolean RAMP = Boolean.parseBoolean(System.getProperty("ramp", "true"));
-
-  static final double BYSUN = Double.parseDouble(System.getProperty("bysun", "1"));
-
-  private static double amplitude(DayType type) {
-    return SWING * type.swing() + (1 - SWING) * (type.high() - type.low());
-  }
-
-  private final double[] means = new double[365];
-
-  /** From the middle of one day to the middle of the next the mean runs straight. */
-  private double base(int day, int of) {
-    if (!RAMP) {
-      return means[day - 1];
-    }
-    double at = (of + 1 - 12) / 24.0;
-    int other = Math.floorMod(day - 1 + (at < 0 ? -1 : 1), 365);
-    return means[day - 1] + Math.abs(at) * (means[other] - means[day - 1]);
-  }
-
-  private void lay(int day, DayType type, int nth) {
-    int of5 = type.days() - 5;
-    int sunRank = SUN_RANKS[of5][nth];
-    int windRank = WIND_RANKS[of5][nth];
-    double wind = spread(type.wind(), WINDSPREAD * type.spread().wind(), windRank, type.days());
-    double dayDirect =
-        spread(type.direct(), SUNSPREAD * type.spread().direct(), sunRank, type.days());
-    double dayGlobal =
-        spread(type.global(), SUNSPREAD * type.spread().global(), sunRank, type.days());
-    double cloud =
-        Math.min(
-            1,
-            spread(
-                type.opaqueCloud(),
-                SUNSPREAD * type.spread().opaqueCloud(),
-                type.days() - 1 - sunRank,
-                type.days()));
-    Hours course = types.course().get(TypicalYear.quarter(type.month()));
-    Hours windCourse = types.windCourse().get(TypicalYear.quarter(type.month()));
-    double[] beam = new double[Hours.COUNT];
-    double[] whole = new double[Hours.COUNT];
-    double[] sine = new double[Hours.COUNT];
-    double beams = 0;
-    double wholes = 0;
-    Station station = types.station();
-    for (int of = 0; of < Hours.COUNT; of++) {
-      SunAngles sun =
-          SunPosition.atStandardTime(
-              WeatherYear.COMMON_YEAR,
-              day,
-              of + 0.5,
-              station.timeZoneHours(),
-              station.latitudeDeg(),
-              station.longitudeDeg(),
-              station.elevationM());
-      ClearSky sky =
-          BirdClearSky.at(
-              sun.altitudeDeg(),
-              day,
-              climate.pressure(),
-              OZONE_CM,
-              climate.waterCm().at(type.month()),
-              climate.aerosol().depth().at(type.month()),
-              REFLECTANCE);
-      beam[of] = sky.directNormal();
-      whole[of] = sky.globalHorizontal();
-      sine[of] = Math.max(0, Math.sin(Math.toRadians(sun.altitudeDeg())));
-      beams += beam[of] / Hours.COUNT;
-      wholes += whole[of] / Hours.COUNT;
-    }
-    for (int of = 0; of < Hours.COUNT; of++) {
-      int hour = (day - 1) * Hours.COUNT + of;
-      double dryBulb =
-          base(day, of)
-              + (amplitude(type)
-                      + BYSUN * type.spread().swingBySun() * scores(type.days())[sunRank])
-                  * course.at(of + 1)
-                  / (course.max() - course.min());
-      double dewPoint = Math.min(dryBulb, type.dewPoint());
-      double direct = beams > 0 ? beam[of] * dayDirect / beams : 0;
-      double global = wholes > 0 ? whole[of] * dayGlobal / wholes : 0;
+  private void layAir(int day, Placed placed, double[] middles) {
+    int quarter = TypicalYear.quarter(placed.type().month());
+    Hours course = types.course().get(quarter);
+    Hours windCourse = types.windCourse().get(quarter);
+    double range = course.max() - course.min();
+    double wind = placed.wind();
+    for (int ending = 1; ending <= Hours.COUNT; ending++) {
+      double fromMiddle = (ending - NOON) / Hours.COUNT;
+      int other = Math.floorMod(day + (fromMiddle < 0 ? -1 : 1), DAYS);
+      double running = middles[day] + Math.abs(fromMiddle) * (middles[other] - middles[day]);
+      double riding = range > 0 ? placed.swing() * course.at(ending) / range : 0;
+      double dryBulb = running + riding;
+      double dewPoint = Math.min(dryBulb, placed.type().dewPoint());
+      int hour = day * Hours.COUNT + ending - 1;
       put(WeatherColumn.DRY_BULB, hour, dryBulb);
       put(WeatherColumn.DEW_POINT, hour, dewPoint);
-      put(WeatherColumn.DIRECT_NORMAL, hour, direct);
-      put(WeatherColumn.GLOBAL, hour, global);
-      put(WeatherColumn.DIFFUSE, hour, Math.max(0, global - direct * sine[of]));
-      put(WeatherColumn.OPAQUE_CLOUD, hour, cloud);
-      put(WeatherColumn.TOTAL_CLOUD, hour, cloud);
-      put(WeatherColumn.WIND_SPEED, hour, wind * windCourse.at(of + 1));
-      put(WeatherColumn.PRESSURE, hour, climate.pressure());
-      put(WeatherColumn.WATER, hour, climate.waterCm().at(type.month()));
-      put(WeatherColumn.AEROSOL, hour, climate.aerosol().depth().at(type.month()));
-      put(WeatherColumn.ALBEDO, hour, REFLECTANCE);
       put(
           WeatherColumn.RELATIVE_HUMIDITY,
           hour,
           MoistAir.saturationPressure(dewPoint) / MoistAir.saturationPressure(dryBulb));
+      put(WeatherColumn.WIND_SPEED, hour, wind * windCourse.at(ending));
+      put(WeatherColumn.PRESSURE, hour, climate.pressure());
     }
+  }
+
+  private void laySun(int day, Placed placed) {
+    int month = placed.type().month();
+    ClearSky[] skies = new ClearSky[Hours.COUNT];
+    double[] height = new double[Hours.COUNT];
+    double beams = 0;
+    double wholes = 0;
+    for (int of = 0; of < Hours.COUNT; of++) {
+      double altitude = sun(day, of).altitudeDeg();
+      height[of] = Math.max(0, Math.sin(Math.toRadians(altitude)));
+      skies[of] =
+          BirdClearSky.at(
+              altitude,
+              day + 1,
+              climate.pressure(),
+              BirdClearSky.USUAL_OZONE_CM,
+              climate.waterCm().at(month),
+              climate.aerosol().depth().at(month),
+              REFLECTANCE);
+      beams += skies[of].directNormal() / Hours.COUNT;
+      wholes += skies[of].globalHorizontal() / Hours.COUNT;
+    }
+    double cloud = placed.cloud();
+    double beamPart = beams > 0 ? placed.direct() / beams : 0;
+    double wholePart = wholes > 0 ? placed.global() / wholes : 0;
+    for (int of = 0; of < Hours.COUNT; of++) {
+      int hour = day * Hours.COUNT + of;
+      double global = skies[of].globalHorizontal() * wholePart;
+      double direct = skies[of].directNormal() * beamPart;
+      put(WeatherColumn.GLOBAL, hour, global);
+      put(WeatherColumn.DIRECT_NORMAL, hour, direct);
+      put(WeatherColumn.DIFFUSE, hour, Math.max(0, global - direct * height[of]));
+      put(WeatherColumn.OPAQUE_CLOUD, hour, cloud);
+      put(WeatherColumn.TOTAL_CLOUD, hour, cloud);
+      put(WeatherColumn.WATER, hour, climate.waterCm().at(month));
+      put(WeatherColumn.AEROSOL, hour, climate.aerosol().depth().at(month));
+      put(WeatherColumn.ALBEDO, hour, REFLECTANCE);
+    }
+  }
+
+  private SunAngles sun(int day, int of) {
+    Station station = types.station();
+    return SunPosition.atStandardTime(
+        WeatherYear.COMMON_YEAR,
+        day + 1,
+        of + 0.5,
+        station.timeZoneHours(),
+        station.latitudeDeg(),
+        station.longitudeDeg(),
+        station.elevationM());
   }
 
   private void put(WeatherColumn column, int hour, double value) {

@@ -27,10 +27,12 @@ public final class TypicalYearTable {
       List.of(
           "Days of a month sorted by their mean dry bulb and cut into fifths; means over such days.",
           "id: number of the station; month: 1-12; fifth: 1 (coldest days) to 5; days: how many.",
-          "mean, low, high: dry bulb of the day, its lowest, its highest, °C; dew_point: °C; global,",
+          "mean, low, high: dry bulb of the day, its lowest, its highest, °C; swing: of the mean course",
+          "  of these days, K (less than high - low where the warmest hour varies); dew_point: °C; global,",
           "  direct: global horizontal and direct normal irradiance, mean of all 24 hours, W/m2;",
           "  opaque_cloud: part of the sky, 0-1; wind: at the station's mast, m/s.",
-          "spread: standard deviation of the daily means among the days of the type.");
+          "spread: standard deviation of the daily means among the days of the type; swing_by_sun: how",
+          "  much wider a day swings whose global sun is one deviation above the mean, K.");
 
   private static final List<String> SHAPES_HEAD =
       List.of(
