@@ -315,6 +315,18 @@ class YearVerbTest {
   }
 
   @Test
+  void aRoomTooHotToBeReckonedIsNamed() throws IOException {
+    CommandsTest.Outcome outcome =
+        CommandsTest.run("year", shop("\"5 hp\"", "\"90 hp\"").toString());
+    assertThat(outcome.code()).isEqualTo(2);
+    assertThat(outcome.out()).isEmpty();
+    assertThat(outcome.err().lines().toList())
+        .singleElement()
+        .asString()
+        .startsWith("rooms: found room \"Shop\" would get hotter than");
+  }
+
+  @Test
   void theShopsStationMustBeKnown() throws IOException {
     CommandsTest.Outcome outcome =
         CommandsTest.run("year", shop("\"722230\"", "\"Nowhere, ZZ\"").toString());
