@@ -54,6 +54,7 @@ public final class Commands {
     CommandLine line = new CommandLine(new NoVerb(session));
     Stream.of(
             new SizeVerb(session),
+            new YearVerb(session),
             new PlacesVerb(session),
             new ExampleVerb(session),
             new FormVerb(session),

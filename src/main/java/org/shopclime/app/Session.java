@@ -56,7 +56,8 @@ record Session(PrintWriter out, PrintWriter err, FormLauncher form) {
     return BAD_INPUT;
   }
 
-  private void tell(List<Problem> problems) {
+  /** A line for each problem. */
+  void tell(List<Problem> problems) {
     problems.forEach(problem -> err.println(oneLine(problem.sentence())));
   }
 

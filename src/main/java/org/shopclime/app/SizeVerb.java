@@ -2,12 +2,9 @@ package org.shopclime.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.Problem;
@@ -29,8 +26,6 @@ import picocli.CommandLine.Parameters;
           + " would do."
     })
 final class SizeVerb implements Callable<Integer> {
-
-  private static final String FOLDER = "a folder that can be written to";
 
   private final Session session;
 
@@ -77,7 +72,7 @@ final class SizeVerb implements Callable<Integer> {
       return Session.BAD_INPUT;
     }
     // The folder is tried first: nobody should wait for an answer that cannot be kept.
-    Optional<Problem> closed = report.flatMap(SizeVerb::folderProblem);
+    Optional<Problem> closed = report.flatMap(Folders::problem);
     if (closed.isPresent()) {
       return session.refuse(closed.get());
     }
@@ -87,7 +82,7 @@ final class SizeVerb implements Callable<Integer> {
     try {
       answer =
           new Sizing(asked.shop().shop(), asked.climates())
-              .answer(asked.shop().warnings(), progress(session));
+              .answer(asked.shop().warnings(), ToldProgress.onTerminal(session.err()));
     } catch (RoomTooHot hot) {
       return session.refuse(new Problem("rooms", hot.getMessage(), "a shop that can be worked in"));
     }
@@ -103,35 +98,10 @@ final class SizeVerb implements Callable<Integer> {
         }
         told.println("Report: " + page.toAbsolutePath());
       } catch (IOException e) {
-        return session.refuse(new Problem(report.get().toString(), reason(e), FOLDER));
+        return session.refuse(
+            new Problem(report.get().toString(), Folders.reason(e), Folders.TAKES));
       }
     }
     return Session.GOOD;
-  }
-
-  /** How far a long answer has come, on a terminal only. */
-  @SuppressWarnings("SystemConsoleNull") // from Java 22 on, a line of progress in a log is no harm
-  private static Progress progress(Session session) {
-    return System.console() == null ? Progress.silent() : new ToldProgress(session.err());
-  }
-
-  private static Optional<Problem> folderProblem(Path folder) {
-    try {
-      Files.createDirectories(folder);
-      Path trial = Files.createTempFile(folder, ".shopclime", ".trial");
-      Files.delete(trial);
-      return Optional.empty();
-    } catch (IOException e) {
-      String found = Files.isRegularFile(folder) ? "a file" : reason(e);
-      return Optional.of(new Problem(folder.toString(), found, FOLDER));
-    }
-  }
-
-  private static String reason(IOException e) {
-    boolean known = e instanceof FileSystemException;
-    String reason = known ? ((FileSystemException) e).getReason() : e.getMessage();
-    return reason == null
-        ? "a folder that cannot be written to"
-        : "a folder that cannot be written to (" + reason + ")";
   }
 }

@@ -14,6 +14,12 @@ final class ToldProgress implements Progress {
     this.terminal = terminal;
   }
 
+  /** How far a long answer has come, on a terminal only. */
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on, a line of progress in a log is no harm
+  static Progress onTerminal(PrintWriter terminal) {
+    return System.console() == null ? Progress.silent() : new ToldProgress(terminal);
+  }
+
   @Override
   public synchronized void at(String part, double done) {
     String line = done < 1 ? Math.round(100 * done) + " %  " + part : "";

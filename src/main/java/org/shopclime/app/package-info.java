@@ -8,6 +8,7 @@
  * here.<br>
  * <b>Limits:</b> one command line at a time; text goes out as UTF-8, also where a terminal shows
  * another encoding.<br>
- * <b>Checked by:</b> {@code CommandsTest}, {@code BadInputTest}, {@code PlacesVerbTest}.
+ * <b>Checked by:</b> {@code CommandsTest}, {@code BadInputTest}, {@code YearVerbTest}, {@code
+ * PlacesVerbTest}.
  */
 package org.shopclime.app;

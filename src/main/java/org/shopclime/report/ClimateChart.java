@@ -77,7 +77,7 @@ public final class ClimateChart {
   public static JFreeChart of(
       StationClimate climate, Optional<TypicalYear> year, UnitSystem units, ChartLook look) {
     ClimateChart chart = new ClimateChart(climate, units, look);
-    CombinedDomainXYPlot both = new CombinedDomainXYPlot(chart.months());
+    CombinedDomainXYPlot both = new CombinedDomainXYPlot(months(look));
     both.setGap(10);
     both.add(chart.temperatures(year), 5);
     year.ifPresent(known -> both.add(chart.sun(known), 3));
@@ -86,7 +86,8 @@ public final class ClimateChart {
     return ChartStyle.chart(both, look);
   }
 
-  private SymbolAxis months() {
+  /** An axis of twelve months, January at 0. */
+  static SymbolAxis months(ChartLook look) {
     String[] names =
         IntStream.rangeClosed(1, Months.COUNT)
             .mapToObj(month -> Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH))
@@ -98,7 +99,7 @@ public final class ClimateChart {
   }
 
   private XYPlot temperatures(Optional<TypicalYear> year) {
-    XYPlot plot = panel("Temperature, " + Shown.temperatureUnit(units));
+    XYPlot plot = panel("Temperature, " + Shown.temperatureUnit(units), look);
     ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(false);
     mark(plot);
     if (year.isPresent()) {
@@ -140,7 +141,7 @@ public final class ClimateChart {
   }
 
   private XYPlot sun(TypicalYear year) {
-    XYPlot plot = panel("Sun, " + ClimateFacts.sunUnit(units));
+    XYPlot plot = panel("Sun, " + ClimateFacts.sunUnit(units), look);
     XYSeries series = new XYSeries("Sun of a day");
     for (int month = 1; month <= Months.COUNT; month++) {
       series.add(month - 1, ClimateFacts.sun(year.mean(month, DayType::global), units));
@@ -155,7 +156,8 @@ public final class ClimateChart {
     return plot;
   }
 
-  private XYPlot panel(String label) {
+  /** An empty panel to lie above an axis of months. */
+  static XYPlot panel(String label, ChartLook look) {
     NumberAxis axis = new NumberAxis(label);
     ChartStyle.axis(axis, look);
     axis.setNumberFormatOverride(new DecimalFormat("#,##0"));
@@ -229,8 +231,8 @@ public final class ClimateChart {
     swatch(name, colour);
   }
 
-  private static void add(
-      XYPlot plot, org.jfree.data.xy.XYDataset dataset, XYItemRenderer renderer) {
+  /** Adds data below what is there. */
+  static void add(XYPlot plot, org.jfree.data.xy.XYDataset dataset, XYItemRenderer renderer) {
     int index = plot.getDataset() == null ? 0 : plot.getDatasetCount();
     plot.setDataset(index, dataset);
     plot.setRenderer(index, renderer);
@@ -242,7 +244,7 @@ public final class ClimateChart {
   }
 
   /** A colour without transparency, so that bands look alike on screen and on paper. */
-  private static Color mixed(Color paper, Color ink, float strength) {
+  static Color mixed(Color paper, Color ink, float strength) {
     float[] from = paper.getRGBColorComponents(null);
     float[] to = ink.getRGBColorComponents(null);
     float[] mix = new float[from.length];

@@ -92,7 +92,8 @@ final class Shown {
     return (figure > 0 ? "+" : "") + grouped(figure);
   }
 
-  private static String grouped(long figure) {
+  /** A whole number in groups of three. */
+  static String grouped(long figure) {
     return (figure < 0 ? "−" : "") + String.format(Locale.ROOT, "%,d", Math.abs(figure));
   }
 

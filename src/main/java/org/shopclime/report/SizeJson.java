@@ -84,7 +84,8 @@ public final class SizeJson {
     return root;
   }
 
-  private static void place(ObjectNode root, Station station) {
+  /** Where the weather was observed. */
+  static void place(ObjectNode root, Station station) {
     root.putObject("place")
         .put("id", station.id())
         .put("name", station.name())
@@ -199,7 +200,7 @@ public final class SizeJson {
   }
 
   /** Nothing where a figure is not finite, as where no hour is judged. */
-  private static BigDecimal rounded(double value, int decimals) {
+  static BigDecimal rounded(double value, int decimals) {
     return Double.isFinite(value)
         ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN)
         : null;

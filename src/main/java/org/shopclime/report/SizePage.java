@@ -213,7 +213,8 @@ final class SizePage {
     }
   }
 
-  private static String style() {
+  /** Look of all pages. */
+  static String style() {
     try (InputStream style = SizePage.class.getResourceAsStream("report.css")) {
       return new String(style.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException unreadable) {

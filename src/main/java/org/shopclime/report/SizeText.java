@@ -92,7 +92,7 @@ public final class SizeText {
   }
 
   /** First column to the left, the others to the right, each as wide as it must be. */
-  private static void columns(StringBuilder text, List<List<String>> rows) {
+  static void columns(StringBuilder text, List<List<String>> rows) {
     int[] width = new int[rows.get(0).size()];
     for (List<String> row : rows) {
       for (int i = 0; i < width.length; i++) {

@@ -179,6 +179,34 @@ public record Room(
   }
 
   /**
+   * The same with other plants through the year.
+   *
+   * @param cooling what cools the room through the year
+   * @param heating what heats the room through the year
+   * @return the changed record
+   */
+  public Room withPlants(RoomCooling cooling, RoomHeating heating) {
+    return new Room(
+        name,
+        use,
+        floorArea,
+        height,
+        volume,
+        setPoint,
+        wishedHumidity,
+        faces,
+        leakage,
+        fans,
+        gains,
+        contents,
+        cooling,
+        cooledWhen,
+        heating,
+        heatedTo,
+        heatedWhen);
+  }
+
+  /**
    * The same with another leakage.
    *
    * @param leakage how leaky the room is to outdoors

@@ -101,7 +101,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"size", "places", "example", "form", "tables"})
+  @ValueSource(strings = {"size", "year", "places", "example", "form", "tables"})
   void everyVerbHasItsHelp(String verb) {
     Outcome outcome = run(verb, "--help");
     assertThat(outcome.code()).isZero();
@@ -114,7 +114,7 @@ class CommandsTest {
     Outcome outcome = run("--help");
     assertThat(outcome.code()).isZero();
     assertThat(outcome.out())
-        .contains("size", "places", "example", "form")
+        .contains("size", "year", "places", "example", "form")
         .doesNotContain("tables");
     assertThat(run("size", "--help").out()).contains("--json", "--report", "--units", "FILE");
   }

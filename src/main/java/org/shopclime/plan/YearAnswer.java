@@ -1,0 +1,92 @@
+package org.shopclime.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.shopclime.climate.Station;
+import org.shopclime.run.Cooling;
+import org.shopclime.run.YearResult;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.Warning;
+
+/**
+ * A shop through a typical year, as it is described and left alone.
+ *
+ * @param shop the shop
+ * @param home the station its owner named
+ * @param weatherFile name of the hourly file that was run; empty where day types were laid out
+ * @param room index of the room that is told first: the unit's, or the first cooled one
+ * @param unit the shop's unit, where it has one and that room is to be cooled by it
+ * @param described the year with the plants and the unit of the description
+ * @param alone the same year without any cooling and heating
+ * @param warnings what to look at, in the order found
+ * @param notes what the reader of the hourly file filled or found odd
+ */
+public record YearAnswer(
+    Shop shop,
+    Station home,
+    Optional<String> weatherFile,
+    int room,
+    Optional<Cooling> unit,
+    YearResult described,
+    YearResult alone,
+    List<Warning> warnings,
+    List<String> notes) {
+
+  /** Copies the lists. */
+  public YearAnswer {
+    warnings = List.copyOf(warnings);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Whether recorded hours were run. Only then is there a hottest and a coldest hour to tell: day
+   * types are means, and means flatten peaks.
+   *
+   * @return false where day types were laid out
+   */
+  public boolean isHourly() {
+    return weatherFile.isPresent();
+  }
+
+  /**
+   * Where the weather was observed; the sun is reckoned for it.
+   *
+   * @return station of the year that was run
+   */
+  public Station station() {
+    return described.year().weather().station();
+  }
+
+  /**
+   * What cools a room, in fact and not only by the description.
+   *
+   * @param of index of the room
+   * @return plant that acts in it
+   */
+  public Plant cooling(int of) {
+    if (described.year().isCooledIdeally(of)) {
+      return Plant.IDEAL;
+    }
+    return unit.filter(owned -> owned.room() == of).isPresent() ? Plant.UNIT : Plant.NONE;
+  }
+
+  /**
+   * What heats a room.
+   *
+   * @param of index of the room
+   * @return plant that acts in it; never the unit, which only cools
+   */
+  public Plant heating(int of) {
+    return described.year().isHeated(of) ? Plant.IDEAL : Plant.NONE;
+  }
+
+  /** What acts in a room. */
+  public enum Plant {
+    /** The shop's cooling unit. */
+    UNIT,
+    /** A plant that always gives what the set point takes. */
+    IDEAL,
+    /** Nothing. */
+    NONE
+  }
+}
