@@ -20,6 +20,10 @@ import org.shopclime.unit.PartLoad;
  * there by constant heat. The unit takes out what holds the set point, or all it can in the air at
  * the start of the step, as do air flows. The last two months of the year are run before it, so
  * that walls and ground do not begin from a guess.
+ *
+ * <p>Error: against steps of a minute, a year's cooling is 0.1 % high, the unit's energy 0.2 to 0.4
+ * %, and ideal heating that comes on anew every morning 0.5 to 1.2 % low; against twelve steps an
+ * hour as {@code YearStepsTest} holds.
  */
 public final class YearRun {
 

@@ -64,11 +64,8 @@ class YearAgainstDayTest {
     }
     double ofDay = heldDay(TestShops.dark(standard, day(ends)));
     assertThat(ofDay).isGreaterThan(10);
-    if (System.getProperty("tell") != null) {
-      System.out.printf("DAY year %.4f day %.4f kWh%n", ofYear, ofDay);
-    }
     // Both are linear about the same means, told from another run; steps are 15 and 5 minutes.
-    assertThat(ofYear).isCloseTo(ofDay, withinPercentage(0.5));
+    assertThat(ofYear).isCloseTo(ofDay, withinPercentage(0.05));
   }
 
   private static HotDay day(IntToDoubleFunction ends) {

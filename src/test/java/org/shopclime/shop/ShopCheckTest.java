@@ -59,11 +59,6 @@ class ShopCheckTest {
             "work.hours: found \"Mon-Sat 8:00-14:00, 13:00-17:00\"; takes periods in order that do"
                 + " not overlap"),
         misfit(
-            text ->
-                first(
-                    text, "\"use\": \"floating\"", "\"use\": \"floating\", \"cooling\": \"ideal\""),
-            "rooms[1].cooling: has no effect: a floating room is neither cooled nor heated"),
-        misfit(
             text -> first(text, "\"Mon-Sat 8:00-12:00, 13:00-17:00\"", "\"work\""),
             "work.hours: found \"work\"; takes days and periods such as \"Mon-Fri 8:00-17:00\""),
         misfit(
@@ -154,18 +149,6 @@ class ShopCheckTest {
                 first(
                     text, "\"use\": \"floating\"", "\"use\": \"floating\", \"cooling\": \"ideal\""),
             "rooms[1].cooling: has no effect: a floating room is neither cooled nor heated"),
-        misfit(
-            text ->
-                first(
-                    text,
-                    "\"use\": \"floating\"",
-                    "\"use\": \"floating\", \"heatedTo\": \"60 °F\""),
-            "rooms[1].heatedTo: has no effect: a floating room is neither cooled nor heated"),
-        misfit(
-            text ->
-                first(text, "\"use\": \"cooled\"", "\"use\": \"cooled\", \"heatedTo\": \"80 °F\""),
-            "rooms[0].heatedTo: above the wished temperature: in the year's run it is heated to"
-                + " 78 °F"),
         misfit(
             text ->
                 first(
