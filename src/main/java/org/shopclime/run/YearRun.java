@@ -22,7 +22,7 @@ import org.shopclime.unit.PartLoad;
  * that walls and ground do not begin from a guess.
  *
  * <p>Error: against steps of a minute, a year's cooling is 0.1 % high, the unit's energy 0.2 to 0.4
- * %, and ideal heating that comes on anew every morning 0.5 to 1.2 % low; against twelve steps an
+ * %, and ideal heating that comes on anew every morning 0.5 to 2 % low; against twelve steps an
  * hour as {@code YearStepsTest} holds.
  */
 public final class YearRun {

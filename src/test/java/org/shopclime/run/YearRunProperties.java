@@ -23,7 +23,7 @@ class YearRunProperties {
 
   private static final YearWeather YEAR = MadeYears.swinging();
 
-  @Property(tries = 4)
+  @Property(tries = 2)
   void booksOfAnyShopClose(@ForAll long number) {
     Random random = new Random(number);
     Shop drawn = new RandomCase(number).shop();
@@ -34,16 +34,14 @@ class YearRunProperties {
       Record heated =
           ShopParts.with(
               cooled, "heating", random.nextBoolean() ? RoomHeating.IDEAL : RoomHeating.NONE);
-      rooms.add((Room) heated);
+      // A compressor in a shut closet gets hotter than the run allows.
+      rooms.add(
+          room.name().equals("Closet") ? ((Room) heated).withGains(List.of()) : (Room) heated);
     }
     ShopYear year = ShopYear.of(drawn.withRooms(rooms), YEAR);
     YearRun run = new YearRun(year, Optional.of(MadeShops.window(3000)), 4, 20);
     DayLedger ledger = new DayLedger(year.rooms());
-    try {
-      run.warmUp();
-    } catch (RoomTooHot refused) {
-      return; // a compressor in a shut closet
-    }
+    run.warmUp();
     double before = run.waterHeld();
     run.audit(ledger);
     YearResult result = run.runYear();
