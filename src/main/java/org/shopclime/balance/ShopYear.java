@@ -275,13 +275,15 @@ public final class ShopYear {
   }
 
   /**
-   * Temperature a room is heated to.
+   * Temperature a room is heated to; where it is cooled too, no higher than it is cooled to, so
+   * that the plants never work against each other.
    *
    * @param room index of the room
    * @return °C
    */
   public double heatedTo(int room) {
-    return room(room).heatedTo().orElse(shop.work().winterTemperature());
+    double wished = room(room).heatedTo().orElse(shop.work().winterTemperature());
+    return cooling(room) == RoomCooling.NONE ? wished : Math.min(wished, cooledTo(room));
   }
 
   /**

@@ -2,7 +2,8 @@
  * Shop and weather become network, drivers, air flows and lines: the one place where a shop becomes
  * numbers.
  *
- * <p><b>Answers:</b> what network, driven by what, stands for this shop on this day?<br>
+ * <p><b>Answers:</b> what network, driven by what, stands for this shop on this day, and through
+ * this year?<br>
  * <b>May touch:</b> shop, climate, envelope, gain, leakage, sun, heat, air.<br>
  * <b>Units:</b> SI.<br>
  * <b>Source:</b> films and air flows by ASHRAE Handbook - Fundamentals; radiation between faces by
@@ -12,10 +13,11 @@
  * room see each other by area only; light through a partition's glass is lost; beam sun falls on
  * the floor wherever the window is; open doors move air by temperature or by wind along the wall,
  * not by a cross draught; contents stand as plates of iron and wood; partly shaded sky light is not
- * reckoned.<br>
+ * reckoned; what a schedule puts past midnight of standard time stays in the same day.<br>
  * <b>Checked by:</b> {@code ConductionSeriesPublishedTest}, {@code RadiantFactorsTest}, {@code
  * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
  * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}, {@code
- * GainWarningsTest}; and by the hand calculations of {@code load}.
+ * GainWarningsTest}, {@code YearWeatherTest}; the year against the day by {@code run}; and by the
+ * hand calculations of {@code load}.
  */
 package org.shopclime.balance;

@@ -67,7 +67,7 @@ public final class StationStatistics {
         aerosol,
         monthly(year::precipitableWaterCm),
         monthly(year::dryBulb),
-        ground(),
+        GroundTemperature.ofAir(year),
         degreeDays());
   }
 
@@ -131,22 +131,6 @@ public final class StationStatistics {
    */
   private double hourMean(int hour) {
     return (year.dryBulb(Math.max(1, hour - 1)) + year.dryBulb(hour)) / 2;
-  }
-
-  /** First harmonic of the year's dry bulb. */
-  private GroundTemperature ground() {
-    double cosine = 0;
-    double sine = 0;
-    for (int hour = 1; hour <= WeatherYear.COUNT; hour++) {
-      double angle = 2 * Math.PI * hour / WeatherYear.COUNT;
-      cosine += year.dryBulb(hour) * Math.cos(angle);
-      sine += year.dryBulb(hour) * Math.sin(angle);
-    }
-    double amplitude = 2 * Math.hypot(cosine, sine) / WeatherYear.COUNT;
-    double coldest = Math.atan2(-sine, -cosine) / (2 * Math.PI);
-    // A fraction of the year past midnight of 1 January; day 1 is its first day.
-    double day = 1 + 365 * (coldest < 0 ? coldest + 1 : coldest);
-    return new GroundTemperature(mean(hour -> true, year::dryBulb), amplitude, day);
   }
 
   private DegreeDays degreeDays() {

@@ -20,6 +20,10 @@ import org.shopclime.unit.PartLoad;
  * there by constant heat. The unit takes out what holds the set point, or all it can in the air at
  * the start of the step, as do air flows. The last two months of the year are run before it, so
  * that walls and ground do not begin from a guess.
+ *
+ * <p>Error: against steps of a minute, a year's cooling is 0.1 % high, the unit's energy 0.2 to 0.4
+ * %, and ideal heating that comes on anew every morning 0.5 to 2 % low; against twelve steps an
+ * hour as {@code YearStepsTest} holds.
  */
 public final class YearRun {
 
@@ -37,6 +41,7 @@ public final class YearRun {
   private final ShopYear year;
   private final Optional<Cooling> unit;
   private final int steps;
+  private final int before;
   private final double seconds;
   private final List<March> marches = new ArrayList<>();
   private final List<Drivers> drivers = new ArrayList<>();
@@ -52,15 +57,20 @@ public final class YearRun {
   private boolean telling;
 
   YearRun(ShopYear year, Optional<Cooling> unit, int steps) {
+    this(year, unit, steps, BEFORE);
+  }
+
+  YearRun(ShopYear year, Optional<Cooling> unit, int steps, int before) {
     this.year = year;
     this.unit = unit;
     this.steps = steps;
+    this.before = before;
     seconds = HOUR / steps;
     for (int number = 0; number < year.networks(); number++) {
       marches.add(new March(year.network(number), seconds));
       drivers.add(new Drivers(year.network(number)));
     }
-    moisture = Moisture.of(year, YearWeather.HOURS - BEFORE * 24);
+    moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
     inflow = new double[year.rooms()];
     base = new double[year.rooms()];
     result = new YearResult(year, steps);
@@ -78,7 +88,7 @@ public final class YearRun {
     return new YearRun(year, unit, STEPS).run();
   }
 
-  /** Keeps the account of heat and water of the year itself. */
+  /** Keeps the account of heat and water from here on. */
   void audit(DayLedger kept) {
     ledger = Optional.of(kept);
   }
@@ -89,19 +99,26 @@ public final class YearRun {
   }
 
   YearResult run() {
-    int first = YearWeather.HOURS - BEFORE * 24;
-    Optional<DayLedger> kept = ledger;
-    ledger = Optional.empty();
+    warmUp();
+    return runYear();
+  }
+
+  /** The days before the year. */
+  void warmUp() {
+    int first = YearWeather.HOURS - before * 24;
     double start = 0;
     for (int hour = first; hour < YearWeather.HOURS; hour++) {
-      start += year.weather().dryBulb(hour) / (BEFORE * 24);
+      start += year.weather().dryBulb(hour) / (before * 24);
     }
     enter(year.networkOf(first));
     march.start(start);
     for (int hour = first; hour < YearWeather.HOURS; hour++) {
       hour(hour);
     }
-    ledger = kept;
+  }
+
+  /** The year itself, from what the days before left. */
+  YearResult runYear() {
     telling = true;
     for (int hour = 0; hour < YearWeather.HOURS; hour++) {
       hour(hour);
@@ -209,8 +226,6 @@ public final class YearRun {
       if (plant < 0) {
         return 0;
       }
-      driver.airSource(room, base[room] + sign * most);
-      return sign * most;
     }
     double need = sign * (setPoint - free) / march.response(driver, room, room);
     double given = sign * Math.min(most, need);

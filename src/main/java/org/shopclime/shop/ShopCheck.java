@@ -158,8 +158,28 @@ public final class ShopCheck {
     }
   }
 
+  /** What is said of plants and does not come true. */
+  private void plants(String path, Room room) {
+    if (room.use() == RoomUse.FLOATING) {
+      String text = "has no effect: a floating room is neither cooled nor heated";
+      if (room.cooling() == RoomCooling.IDEAL) {
+        warnings.add(new Warning(path + ".cooling", text));
+      }
+      if (room.heatedTo().isPresent()) {
+        warnings.add(new Warning(path + ".heatedTo", text));
+      }
+    } else if (room.cooling() != RoomCooling.NONE
+        && room.heating() != RoomHeating.NONE
+        && room.heatedTo().orElse(shop.work().winterTemperature()) > room.setPoint()) {
+      String cooled = Quantities.show(Kind.TEMPERATURE, room.setPoint(), units);
+      String text = "above the wished temperature: in the year's run it is heated to " + cooled;
+      warnings.add(new Warning(path + ".heatedTo", text));
+    }
+  }
+
   private void room(String path, Room room) {
     floorArea(path, room);
+    plants(path, room);
     Set<String> faces = new HashSet<>();
     Set<String> openings = new HashSet<>();
     for (int i = 0; i < room.faces().size(); i++) {

@@ -139,8 +139,14 @@ public final class SunPosition {
             start, latitudeDeg, longitudeDeg, DeltaT.estimate(start.toLocalDate()));
     double transit = hoursAfter(start, day.transit());
     if (day instanceof SunriseResult.RegularDay regular) {
+      // The library tells what happens on this date: far north and west in a zone, a sun that sets
+      // after midnight did so this morning too, a few minutes sooner or later.
+      double sunrise = hoursAfter(start, regular.sunrise());
+      double sunset = hoursAfter(start, regular.sunset());
       return new SunTimes(
-          hoursAfter(start, regular.sunrise()), transit, hoursAfter(start, regular.sunset()));
+          sunrise > transit ? sunrise - 24 : sunrise,
+          transit,
+          sunset < transit ? sunset + 24 : sunset);
     }
     double half = day instanceof SunriseResult.AllDay ? 12 : 0;
     return new SunTimes(transit - half, transit, transit + half);

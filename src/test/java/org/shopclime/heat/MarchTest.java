@@ -73,6 +73,30 @@ class MarchTest {
     assertThat(march.boundaryHeat(outside)).isPositive();
   }
 
+  /** What a step will take is what it takes, and looking changes nothing. */
+  @Test
+  void tellsThePlantOfAStepBeforeIt() {
+    Network network = walled();
+    March march = new March(network, 600);
+    march.start(30);
+    Drivers drivers = new Drivers(network);
+    drivers.boundary(outside, 40);
+    drivers.inflow(room, 25, 38);
+    drivers.airSource(room, 150);
+    for (double setPoint : new double[] {25, 24, 31, 28}) {
+      assertThat(march.lookAheadPlant(drivers, room)).as("floating").isZero();
+      drivers.hold(room, setPoint);
+      double[] state = march.state();
+      double ahead = march.lookAheadPlant(drivers, room);
+      assertThat(march.state()).isEqualTo(state);
+      march.step(drivers);
+      assertThat(ahead).isEqualTo(march.plant(room)).isNotZero();
+      assertThat(march.lookAheadPlant(drivers, room)).isNotEqualTo(ahead);
+      assertThat(march.plant(room)).isEqualTo(ahead);
+      drivers.release(room);
+    }
+  }
+
   @Test
   void goesOnFromARestoredState() {
     Network network = walled();

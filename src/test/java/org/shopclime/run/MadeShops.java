@@ -174,10 +174,17 @@ public final class MadeShops {
    * @return the shop
    */
   public static Shop box(String volume, String airChanges, String more) {
+    return box("1", volume, airChanges, more);
+  }
+
+  /** The same of walls of another resistance, m²·K/W. */
+  public static Shop box(String resistance, String volume, String airChanges, String more) {
     String wall =
         "{\"name\": \"%s wall\", \"part\": \"wall\", \"azimuth\": \"%d°\", \"width\": \"3 m\","
             + " \"height\": \"3 m\", \"build\": {\"kind\": \"layers\", \"layers\":"
-            + " [{\"material\": \"plain resistance\", \"resistance\": \"1 m2·K/W\"}]}}";
+            + " [{\"material\": \"plain resistance\", \"resistance\": \""
+            + resistance
+            + " m2·K/W\"}]}}";
     return read(
         """
         {"shopclime": 1, "name": "Box",

@@ -145,6 +145,23 @@ class ShopCheckTest {
             text -> first(text, "\"floorArea\": \"576 ft²\"", "\"floorArea\": \"400 ft²\""),
             "rooms[0].floorArea: 400 ft² does not go with its floors, 576 ft² together"),
         misfit(
+            text ->
+                first(
+                    text, "\"use\": \"floating\"", "\"use\": \"floating\", \"cooling\": \"ideal\""),
+            "rooms[1].cooling: has no effect: a floating room is neither cooled nor heated"),
+        misfit(
+            text ->
+                first(
+                    text,
+                    "\"use\": \"floating\"",
+                    "\"use\": \"floating\", \"heatedTo\": \"60 °F\""),
+            "rooms[1].heatedTo: has no effect: a floating room is neither cooled nor heated"),
+        misfit(
+            text ->
+                first(text, "\"use\": \"cooled\"", "\"use\": \"cooled\", \"heatedTo\": \"80 °F\""),
+            "rooms[0].heatedTo: above the wished temperature: in the year's run it is heated to"
+                + " 78 °F"),
+        misfit(
             text -> first(text, "\"Mon-Sat 8:00-12:00, 13:00-17:00\"", "\"never\""),
             "work.hours: no working hours: nothing is asked of the unit"));
   }

@@ -73,6 +73,38 @@ class ShopFileTest {
   }
 
   @Test
+  void plantsOfTheYearAreReadAndWritten() {
+    Room usual = DayFile.shop().rooms().get(0);
+    assertThat(usual.cooling()).isEqualTo(RoomCooling.UNIT);
+    assertThat(usual.heating()).isEqualTo(RoomHeating.IDEAL);
+    assertThat(usual.heatedTo()).isEmpty();
+    assertThat(usual.cooledWhen()).isEqualTo(ScheduleText.work());
+    assertThat(usual.heatedWhen()).isEqualTo(ScheduleText.work());
+    String typed =
+        "\"use\": \"cooled\", \"cooling\": \"ideal\", \"cooledWhen\": \"always\","
+            + " \"heating\": \"none\", \"heatedTo\": \"60 °F\", \"heatedWhen\": \"never\"";
+    Shop shop = shop(with("\"use\": \"cooled\"", typed));
+    Room room = shop.rooms().get(0);
+    assertThat(room.cooling()).isEqualTo(RoomCooling.IDEAL);
+    assertThat(room.cooledWhen()).isEqualTo(ScheduleText.always());
+    assertThat(room.heating()).isEqualTo(RoomHeating.NONE);
+    assertThat(room.heatedTo().orElseThrow())
+        .isCloseTo(28 / 1.8, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(room.heatedWhen()).isEqualTo(ScheduleText.never());
+    assertThat(shop(ShopFile.write(shop))).isEqualTo(shop);
+    Room moved =
+        room.withFaces(java.util.List.of())
+            .withFans(java.util.List.of())
+            .withGains(java.util.List.of())
+            .withLeakage(room.leakage());
+    assertThat(moved.heatedTo()).isEqualTo(room.heatedTo());
+    assertThat(moved.cooling()).isEqualTo(RoomCooling.IDEAL);
+    assertThat(moved.heating()).isEqualTo(RoomHeating.NONE);
+    assertThat(moved.cooledWhen()).isEqualTo(room.cooledWhen());
+    assertThat(moved.heatedWhen()).isEqualTo(room.heatedWhen());
+  }
+
+  @Test
   void whatIsTypedBecomesSi() {
     Shop shop = DayFile.shop();
     Room room = shop.rooms().get(0);
