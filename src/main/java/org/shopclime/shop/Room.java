@@ -286,32 +286,4 @@ public record Room(
         heatedTo,
         heatedWhen);
   }
-
-  /**
-   * The same with other plants through the year, on at the same times.
-   *
-   * @param cooling what cools the room
-   * @param heating what heats the room
-   * @return the changed record
-   */
-  public Room withPlants(RoomCooling cooling, RoomHeating heating) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen);
-  }
 }
