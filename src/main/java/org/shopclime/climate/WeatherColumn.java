@@ -11,7 +11,7 @@ enum WeatherColumn {
   DIFFUSE("DHI (W/m^2)", 1, 0, 1200),
   TOTAL_CLOUD("TotCld (tenths)", 0.1, 0, 10),
   OPAQUE_CLOUD("OpqCld (tenths)", 0.1, 0, 10),
-  DRY_BULB("Dry-bulb (C)", 1, -70, 60),
+  DRY_BULB("Dry-bulb (C)", 1, -70, 75),
   DEW_POINT("Dew-point (C)", 1, -80, 40),
   RELATIVE_HUMIDITY("RHum (%)", 0.01, 0, 100),
   PRESSURE("Pressure (mbar)", 100, 550, 1100),

@@ -14,6 +14,8 @@ import java.util.function.IntPredicate;
 /**
  * Finds the hours of a year that are missing or cannot be, fills them, and says so.
  *
+ * <p>Before that {@link FalseHeat} puts right what was written in °F.
+ *
  * <p>Three kinds count as gaps: hours without a possible figure; a lone dry bulb more than 15 K
  * above or below both hours beside it; days whose highest or lowest dry bulb lies more than 20 K
  * above or below that of both days beside them. Of the 1,020 files of the collection 19 have such
@@ -21,12 +23,12 @@ import java.util.function.IntPredicate;
  *
  * <p>A gap of up to six hours is filled straight from the hour before to the hour after; a longer
  * one, and any of the sun, by the mean of the same hour on the nearest days before and after. The
- * year is a circle. More than 5 % of a column or more than 24 hours in a row are not filled, but
+ * year is a circle. More than 5 % of a column or more than 36 hours in a row are not filled, but
  * for aerosol and albedo, whose whole column is then missing.
  */
 final class WeatherGaps {
   private static final double MOST_PART = 0.05;
-  private static final int LONGEST_H = 24;
+  private static final int LONGEST_H = 36;
   private static final int STRAIGHT_H = 6;
   private static final double LONE_K = 15;
   private static final double LONE_DAY_K = 20;
@@ -45,6 +47,14 @@ final class WeatherGaps {
   /** Takes the arrays of a year in SI, not a number where a figure is missing, and fills them. */
   WeatherGaps(Map<WeatherColumn, double[]> values) {
     this.values = values;
+    FalseHeat heat = new FalseHeat(values);
+    if (!heat.fahrenheit().isEmpty()) {
+      notes.add(
+          WeatherColumn.DRY_BULB.header()
+              + ": "
+              + hours(heat.fahrenheit().cardinality())
+              + " far too hot for the days around, which fit when read as °F; taken so");
+    }
     Map<WeatherColumn, BitSet> missing = new EnumMap<>(WeatherColumn.class);
     values.forEach((column, hours) -> missing.put(column, where(at -> Double.isNaN(hours[at]))));
     double[] dryBulb = values.get(WeatherColumn.DRY_BULB);

@@ -15,11 +15,10 @@ import org.shopclime.sun.SunPosition;
  * Whether a year of hours can be true of its station. It finds columns under the wrong head, hours
  * that are shifted, a wrong zone, longitude or elevation, temperatures in another unit.
  *
- * <p>Limits lie beyond all 1,020 files of the collection but one: each names the farthest of them.
- * The one, Hydaburg (703884), has a July in Fahrenheit.
+ * <p>Limits lie beyond all 1,020 files of the collection: each names the farthest of them.
  */
 final class WeatherSense {
-  /** Next to Hydaburg's 26 K: Nenana, Alaska, with 14 K. */
+  /** Nenana, Alaska: 14 K. */
   private static final double MONTH_K = 18;
 
   /** Means of a year lie from -13 °C (Barrow) to 28 °C (Guam); the world's hottest is 34 °C. */

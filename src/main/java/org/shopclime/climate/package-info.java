@@ -9,7 +9,7 @@
  * <b>Source:</b> typical years of NREL TMY3 (NREL/TP-581-43156, 2008); levels and hot day as in
  * ASHRAE Handbook - Fundamentals (2001, ch. 27; 2009, ch. 14); ground after Kusuda and Achenbach
  * (1965).<br>
- * <b>Limits:</b> 1,019 US stations; a typical year leaves out the rarest hours, most of all the
+ * <b>Limits:</b> 1,020 US stations; a typical year leaves out the rarest hours, most of all the
  * coldest (winter figures 1.3 to 1.7 K warm in the mean, which {@code TypicalYearBias} takes off);
  * many stations borrow their aerosol depth.<br>
  * <b>Checked by:</b> {@code DesignTemperaturePublishedTest}, {@code ClearNoonWeatherTest}, {@code

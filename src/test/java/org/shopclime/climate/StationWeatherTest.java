@@ -56,14 +56,19 @@ class StationWeatherTest {
         .isEqualTo(TypicalYearTable.shapes(again).toList());
   }
 
-  /** Its July reads 46 to 65 °C at the coast of Alaska. */
+  /** Nineteen days of its July read 46 to 65 °C at the coast of Alaska: they are in °F. */
   @Test
-  void aMonthInFahrenheitIsRefused() {
+  void aSpellInFahrenheitIsPutRightAndTold() {
     WeatherReading reading = WeatherFile.read(Path.of(WHERE, "hourly", "703884.csv.xz"));
     assertThat(reading)
         .isInstanceOfSatisfying(
-            WeatherReading.Bad.class,
-            bad -> assertThat(bad.problems().get(0).found()).startsWith("July 26 K off"));
+            WeatherReading.Good.class,
+            good -> {
+              assertThat(good.notes())
+                  .anyMatch(note -> note.contains("433 hours far too hot") && note.contains("°F"));
+              assertThat(StationStatistics.monthly(good.year(), good.year()::dryBulb).at(7))
+                  .isBetween(11.0, 15.0);
+            });
   }
 
   @Test

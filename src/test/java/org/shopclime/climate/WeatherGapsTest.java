@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.shopclime.air.MoistAir;
 
 /** Gaps of a year in which each figure tells its hour. */
 class WeatherGapsTest {
@@ -69,9 +70,9 @@ class WeatherGapsTest {
     assertThat(new WeatherGaps(values).notes()).singleElement().asString().contains("gap 2 hours");
     assertThat(water[8759]).isCloseTo(2, within(1e-12));
     assertThat(water[0]).isCloseTo(3, within(1e-12));
-    drop(WeatherColumn.WATER, 8750, 25);
+    drop(WeatherColumn.WATER, 8750, 37);
     assertThat(new WeatherGaps(values).tooMany())
-        .containsExactly("Pwat (cm): 25 hours missing or impossible, the longest gap 25 hours");
+        .containsExactly("Pwat (cm): 37 hours missing or impossible, the longest gap 37 hours");
   }
 
   /** Noon of day 6 is the mean of noon of days 5 and 7, whatever the hours beside. */
@@ -101,7 +102,7 @@ class WeatherGapsTest {
     WeatherGaps gaps = new WeatherGaps(values);
     assertThat(gaps.tooMany()).hasSize(1);
     assertThat(gaps.notes()).isEmpty();
-    assertThat(WeatherGaps.takes()).isEqualTo("at most 438 such hours (5 %) and 24 in a row");
+    assertThat(WeatherGaps.takes()).isEqualTo("at most 438 such hours (5 %) and 36 in a row");
   }
 
   @Test
@@ -146,5 +147,38 @@ class WeatherGapsTest {
         .containsExactly("Dry-bulb (C)", "Dew-point (C)", "RHum (%)");
     assertThat(notes.get(0)).contains("24 hours on days far hotter or colder than both beside");
     assertThat(dryBulb).containsExactly(before, within(1e-9));
+  }
+
+  /** Air of 12 °C written as 53.6 is 12 °C again; at 45 it fits neither way and is filled. */
+  @Test
+  void putsRightWhatWasWrittenInFahrenheit() {
+    double[] dryBulb = of(WeatherColumn.DRY_BULB);
+    double[] before = dryBulb.clone();
+    double[] dewPoint = of(WeatherColumn.DEW_POINT);
+    Arrays.fill(dewPoint, 5);
+    for (int at = 1000; at < 1480; at++) {
+      dryBulb[at] = 32 + 1.8 * before[at];
+    }
+    dryBulb[4000] = 75;
+    WeatherGaps gaps = new WeatherGaps(values);
+    assertThat(gaps.notes()).first().asString().contains("480 hours far too hot", "taken so");
+    assertThat(Arrays.copyOfRange(dryBulb, 1000, 1480))
+        .containsExactly(Arrays.copyOfRange(before, 1000, 1480), within(1e-9));
+    assertThat(dryBulb[4000]).isCloseTo(before[4000], within(0.2));
+    assertThat(of(WeatherColumn.RELATIVE_HUMIDITY)[1001])
+        .isCloseTo(
+            MoistAir.relativeHumidity(
+                before[1001], MoistAir.humidityRatioFromDewPoint(5, 101325), 101325),
+            within(1e-6));
+  }
+
+  /** Where the hot days are as many as the others nobody can tell which are false. */
+  @Test
+  void leavesAMonthInFahrenheitToTheOtherChecks() {
+    double[] dryBulb = of(WeatherColumn.DRY_BULB);
+    for (int at = 1000; at < 1744; at++) {
+      dryBulb[at] = 32 + 1.8 * dryBulb[at];
+    }
+    assertThat(new WeatherGaps(values).notes()).noneMatch(note -> note.contains("°F"));
   }
 }
