@@ -8,15 +8,17 @@ import org.shopclime.air.MoistAir;
 /**
  * Finds heat that cannot be in a year's dry bulb: above 30 °C and more than 20 K above the middle
  * of the same hour on the 41 days around. Where such an hour fits within 10 K when read as °F it
- * was written in °F, and is put right; otherwise it is missing. Sixteen files of the collection
- * have such hours, one of them, in Alaska, through nineteen days. A false spell of more than twenty
- * days is its own middle and is left to {@link WeatherSense}.
+ * was written in °F, and is put right with the hours beside it that are more than 12 K above and
+ * fit too; otherwise it is missing. Sixteen files of the collection have such hours, one of them,
+ * in Alaska, through nineteen days. A false spell of more than twenty days is its own middle and is
+ * left to {@link WeatherSense}.
  */
 final class FalseHeat {
 
   private static final double HOT_C = 30;
   private static final double ABOVE_K = 20;
   private static final double FITS_K = 10;
+  private static final double WARM_K = 12;
   private static final int DAYS_BESIDE = 20;
   private static final int DAYS = WeatherYear.COUNT / Hours.COUNT;
 
@@ -30,15 +32,31 @@ final class FalseHeat {
     for (int at = 0; at < WeatherYear.COUNT; at++) {
       if (written[at] > HOT_C) {
         double usual = usual(written, at);
-        double celsius = celsius(written[at]);
         if (written[at] > usual + ABOVE_K) {
-          boolean fits = Math.abs(celsius - usual) <= FITS_K;
-          (fits ? fahrenheit : impossible).set(at);
-          dryBulb[at] = fits ? celsius : Double.NaN;
+          (fits(written[at], usual) ? fahrenheit : impossible).set(at);
         }
       }
     }
+    spread(written, 1);
+    spread(written, -1);
+    fahrenheit.stream().forEach(at -> dryBulb[at] = celsius(written[at]));
+    impossible.stream().forEach(at -> dryBulb[at] = Double.NaN);
     mendMoisture(values);
+  }
+
+  private static boolean fits(double written, double usual) {
+    return Math.abs(celsius(written) - usual) <= FITS_K;
+  }
+
+  /** The cooler hours of a spell in °F: from hour to hour while they are warm and fit. */
+  private void spread(double[] written, int step) {
+    for (int i = 1; i < WeatherYear.COUNT; i++) {
+      int at = step > 0 ? i : WeatherYear.COUNT - 1 - i;
+      if (fahrenheit.get(at - step) && !impossible.get(at) && !fahrenheit.get(at)) {
+        double usual = usual(written, at);
+        fahrenheit.set(at, written[at] > usual + WARM_K && fits(written[at], usual));
+      }
+    }
   }
 
   /** A dew point that then lies above the air was written in °F too; humidity follows from both. */

@@ -23,12 +23,12 @@ import java.util.function.IntPredicate;
  *
  * <p>A gap of up to six hours is filled straight from the hour before to the hour after; a longer
  * one, and any of the sun, by the mean of the same hour on the nearest days before and after. The
- * year is a circle. More than 5 % of a column or more than 36 hours in a row are not filled, but
+ * year is a circle. More than 5 % of a column or more than 72 hours in a row are not filled, but
  * for aerosol and albedo, whose whole column is then missing.
  */
 final class WeatherGaps {
   private static final double MOST_PART = 0.05;
-  private static final int LONGEST_H = 36;
+  private static final int LONGEST_H = 72;
   private static final int STRAIGHT_H = 6;
   private static final double LONE_K = 15;
   private static final double LONE_DAY_K = 20;

@@ -224,12 +224,12 @@ class WeatherFileTest {
     assertThat(bad(bytes("\r\n")))
         .containsExactly(
             "weather.csv, line 10, column Dry-bulb (C): found \"hot\"; takes a number from -70 to"
-                + " 60",
+                + " 75",
             "weather.csv, line 11, column Dry-bulb (C): found \"0x1p3\"; takes a number from -70"
-                + " to 60",
+                + " to 75",
             "weather.csv, line 13: found 13 cells; takes 15 cells, one for each head",
             "weather.csv, line 14, column Dry-bulb (C): found \"NaN\"; takes a number from -70 to"
-                + " 60");
+                + " 75");
   }
 
   @Test

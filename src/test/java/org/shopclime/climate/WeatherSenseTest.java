@@ -95,7 +95,7 @@ class WeatherSenseTest {
         lines.set(i, String.join(",", cells));
       }
     }
-    assertThat(told(lines)).first().asString().contains("July");
+    assertThat(told(lines)).first().asString().contains("K off the months beside it");
   }
 
   @Test
