@@ -6,7 +6,6 @@ import org.shopclime.climate.Hours;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.Network;
-import org.shopclime.heat.SteadyState;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
@@ -91,33 +90,13 @@ final class ModelMaker {
   private Linearisation means(Linearisation at, Network network) {
     Drivers drivers = new Drivers(network);
     new DriverMaker(shop, at).drivers(DayKind.WORKING, component -> true, 0).fillMeans(drivers);
-    double[] warm = new double[rooms];
     for (int room = 0; room < rooms; room++) {
-      warm[room] = at.star(room);
       Room held = shop.skeleton().rooms().get(room);
       if (held.use() == RoomUse.COOLED && holding == ShopModel.Holding.HELD) {
         drivers.hold(room, held.setPoint());
       }
     }
-    SteadyState.Solution steady = null;
-    for (int round = 0; round < AIR_ROUNDS; round++) {
-      for (int room = 0; room < rooms; room++) {
-        meanInflow(drivers, room, warm[room]);
-      }
-      steady = SteadyState.solve(network, drivers);
-      for (int room = 0; room < rooms; room++) {
-        warm[room] = steady.air(room);
-      }
-    }
-    Linearisation means = new Linearisation(network.chains(), rooms, 0);
-    for (int chain = 0; chain < network.chains(); chain++) {
-      means.left(chain, steady.leftFace(chain));
-      means.right(chain, steady.rightFace(chain));
-    }
-    for (int room = 0; room < rooms; room++) {
-      means.star(room, steady.star(room));
-    }
-    return means;
+    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow);
   }
 
   /**

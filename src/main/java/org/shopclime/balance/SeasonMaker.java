@@ -5,7 +5,6 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.Network;
-import org.shopclime.heat.SteadyState;
 
 /**
  * Makes the network of one season of a shop's year, with radiation linear at the faces' means of
@@ -79,34 +78,14 @@ final class SeasonMaker {
   private Linearisation means(Network network, Linearisation at) {
     Drivers drivers = new Drivers(network);
     fillMeans(drivers);
-    double[] warm = new double[rooms];
     for (int room = 0; room < rooms; room++) {
-      warm[room] = at.star(room);
       if (season == Season.COOLING && (year.isCooledByUnit(room) || year.isCooledIdeally(room))) {
         drivers.hold(room, year.cooledTo(room));
       } else if (season == Season.HEATING && year.isHeated(room)) {
         drivers.hold(room, year.heatedTo(room));
       }
     }
-    SteadyState.Solution steady = null;
-    for (int round = 0; round < AIR_ROUNDS; round++) {
-      for (int room = 0; room < rooms; room++) {
-        meanInflow(drivers, room, warm[room]);
-      }
-      steady = SteadyState.solve(network, drivers);
-      for (int room = 0; room < rooms; room++) {
-        warm[room] = steady.air(room);
-      }
-    }
-    Linearisation means = new Linearisation(network.chains(), rooms, 0);
-    for (int chain = 0; chain < network.chains(); chain++) {
-      means.left(chain, steady.leftFace(chain));
-      means.right(chain, steady.rightFace(chain));
-    }
-    for (int room = 0; room < rooms; room++) {
-      means.star(room, steady.star(room));
-    }
-    return means;
+    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow);
   }
 
   private void fillMeans(Drivers into) {

@@ -2,7 +2,8 @@ package org.shopclime.balance;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.shopclime.air.MoistAir;
@@ -32,7 +33,8 @@ public final class ShopYear {
   private final YearWeek week;
   private final int[] plans = new int[YearWeather.DAYS];
   private final Season[] seasons;
-  private final Map<Season, Network> networks = new EnumMap<>(Season.class);
+  private final List<Season> standing;
+  private final List<Network> networks;
   private final YearDrivers drivers;
   private final AirOpenings openings;
   private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
@@ -68,11 +70,8 @@ public final class ShopYear {
         }
       }
     }
-    for (Season season : Season.values()) {
-      if (List.of(seasons).contains(season)) {
-        networks.put(season, new SeasonMaker(this, season).make());
-      }
-    }
+    standing = Arrays.stream(seasons).distinct().sorted().toList();
+    networks = standing.stream().map(season -> new SeasonMaker(this, season).make()).toList();
   }
 
   /**
@@ -147,7 +146,7 @@ public final class ShopYear {
    * @return number of the network, from 0
    */
   public int networkOf(int hour) {
-    return List.copyOf(networks.keySet()).indexOf(season(hour));
+    return standing.indexOf(season(hour));
   }
 
   /**
@@ -157,7 +156,7 @@ public final class ShopYear {
    * @return network
    */
   public Network network(int number) {
-    return List.copyOf(networks.values()).get(number);
+    return networks.get(number);
   }
 
   /**
@@ -363,7 +362,7 @@ public final class ShopYear {
    * @return one entry for each outdoor face, window and door, in the owner's order
    */
   public List<SurfaceSun> surfaces() {
-    Map<String, SurfaceSun> found = new java.util.LinkedHashMap<>();
+    Map<String, SurfaceSun> found = new LinkedHashMap<>();
     for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
       Piece piece = skeleton.pieces().get(chain);
       if (piece.outside() instanceof Piece.Outdoors outdoors) {

@@ -1,0 +1,66 @@
+package org.shopclime.balance;
+
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.Network;
+import org.shopclime.heat.SteadyState;
+
+/**
+ * Finds the mean temperatures of faces and rooms: for a network of constant coefficients these are
+ * the steady temperatures under the means of the drivers.
+ */
+final class MeanTemperatures {
+
+  private MeanTemperatures() {}
+
+  /** Sets the mean air flow into a room. */
+  @FunctionalInterface
+  interface Inflow {
+
+    /**
+     * Sets the flow among the drivers.
+     *
+     * @param into drivers
+     * @param room index of the room
+     * @param celsius its air temperature, °C
+     */
+    void set(Drivers into, int room, double celsius);
+  }
+
+  /**
+   * The means.
+   *
+   * @param network the network
+   * @param drivers means of its drivers, with holds and without air flows
+   * @param before means that air flows are first reckoned with
+   * @param rounds rounds in which floating rooms and the air that enters them find each other
+   * @param inflow sets the air flow into a room
+   * @return means under these drivers
+   */
+  static Linearisation find(
+      Network network, Drivers drivers, Linearisation before, int rounds, Inflow inflow) {
+    int rooms = network.rooms();
+    double[] warm = new double[rooms];
+    for (int room = 0; room < rooms; room++) {
+      warm[room] = before.star(room);
+    }
+    SteadyState.Solution steady = null;
+    for (int round = 0; round < rounds; round++) {
+      for (int room = 0; room < rooms; room++) {
+        inflow.set(drivers, room, warm[room]);
+      }
+      steady = SteadyState.solve(network, drivers);
+      for (int room = 0; room < rooms; room++) {
+        warm[room] = steady.air(room);
+      }
+    }
+    Linearisation means = new Linearisation(network.chains(), rooms, 0);
+    for (int chain = 0; chain < network.chains(); chain++) {
+      means.left(chain, steady.leftFace(chain));
+      means.right(chain, steady.rightFace(chain));
+    }
+    for (int room = 0; room < rooms; room++) {
+      means.star(room, steady.star(room));
+    }
+    return means;
+  }
+}
