@@ -74,7 +74,8 @@ final class CompareVerb implements Callable<Integer> {
                 .orElseThrow(
                     () -> new IllegalArgumentException("no hourly file of " + station.id())));
     if (reading instanceof WeatherReading.Good good) {
-      return YearComparison.at(good.year(), climates.climate(station));
+      return YearComparison.at(
+          good.year(), climates.climate(station), climates.typicalYear(station).orElseThrow());
     }
     throw new IllegalArgumentException(((WeatherReading.Bad) reading).problems().get(0).sentence());
   }

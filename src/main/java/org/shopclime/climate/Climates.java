@@ -89,8 +89,9 @@ public final class Climates {
 
   private static Optional<TypicalYear> shipped(Station station) {
     try (Reader types = table(TableMaker.DAY_TYPES);
-        Reader shapes = table(TableMaker.SHAPES)) {
-      return TypicalYearTable.find(station, types, shapes);
+        Reader shapes = table(TableMaker.SHAPES);
+        Reader order = table(TableMaker.ORDER)) {
+      return TypicalYearTable.find(station, types, shapes, order);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

@@ -10,8 +10,8 @@ package org.shopclime.climate;
  * @param mean daily mean of the dry bulb, °C
  * @param low daily minimum of the dry bulb, °C, not above the mean
  * @param high daily maximum of the dry bulb, °C, not below the mean
- * @param swing how far the mean course of these days swings from its coolest to its warmest hour,
- *     K, -10 to 40; below 0 where they were warmer by night
+ * @param swing how far the usual course of the month swings on these days from its coolest to its
+ *     warmest hour, K, -40 to 60; below 0 where they were warmer by night
  * @param dewPoint dew point, °C
  * @param global global horizontal irradiance, mean of all 24 hours, W/m²
  * @param direct direct normal irradiance, mean of all 24 hours, W/m²
@@ -45,7 +45,7 @@ public record DayType(
     Guard.within("mean dry bulb, °C", mean, -60, 50);
     Guard.within("daily low, °C", low, -70, mean);
     Guard.within("daily high, °C", high, mean, 60);
-    Guard.within("swing, K", swing, -10, 40);
+    Guard.within("swing, K", swing, -40, 60);
     Guard.within("dew point, °C", dewPoint, -80, 40);
     Guard.within("global, W/m²", global, 0, 600);
     Guard.within("direct, W/m²", direct, 0, 800);
@@ -54,35 +54,42 @@ public record DayType(
   }
 
   /**
-   * Standard deviations of the daily means among the days of one type.
+   * How the days of one type differ from each other: standard deviations among them, and waves of
+   * single hours.
    *
-   * @param dryBulb K, 0 to 20
+   * @param dryBulb of the daily mean, K, 0 to 20
+   * @param swing of the swing, K, 0 to 60
    * @param global W/m², 0 to 400
    * @param direct W/m², 0 to 600
    * @param opaqueCloud part of the sky, 0 to 1
    * @param wind m/s, 0 to 20
-   * @param swingBySun how much wider the day swings where the global sun is one deviation above the
-   *     mean, K, -20 to 20
+   * @param dayWave what the days' hours leave of running mean and course: amplitude of its wave of
+   *     24 hours, K, root mean square over the days, 0 to 20
+   * @param halfDayWave the same of its wave of 12 hours
    */
   public record Spread(
       double dryBulb,
+      double swing,
       double global,
       double direct,
       double opaqueCloud,
       double wind,
-      double swingBySun) {
+      double dayWave,
+      double halfDayWave) {
 
     /** Days that are all alike. */
-    public static final Spread NONE = new Spread(0, 0, 0, 0, 0, 0);
+    public static final Spread NONE = new Spread(0, 0, 0, 0, 0, 0, 0, 0);
 
     /** Refuses figures outside the ranges named. */
     public Spread {
       Guard.within("spread of the dry bulb, K", dryBulb, 0, 20);
+      Guard.within("spread of the swing, K", swing, 0, 60);
       Guard.within("spread of the global sun, W/m²", global, 0, 400);
       Guard.within("spread of the direct sun, W/m²", direct, 0, 600);
       Guard.within("spread of the cloud", opaqueCloud, 0, 1);
       Guard.within("spread of the wind, m/s", wind, 0, 20);
-      Guard.within("spread of the swing, K", swingBySun, -20, 20);
+      Guard.within("wave of a day, K", dayWave, 0, 20);
+      Guard.within("wave of half a day, K", halfDayWave, 0, 20);
     }
   }
 }

@@ -28,6 +28,9 @@ public final class TableMaker {
   /** Name of the table of shapes in the folder it is written to. */
   public static final String SHAPES = "shapes.csv";
 
+  /** Name of the table of the order of days in the folder it is written to. */
+  public static final String ORDER = "order.csv";
+
   /** Told of every file read. */
   @FunctionalInterface
   public interface Progress {
@@ -112,6 +115,7 @@ public final class TableMaker {
         outFolder.resolve(STATIONS), sorted.stream().map(one -> one.climate(telling)).toList());
     TypicalYearTable.writeTypes(outFolder.resolve(DAY_TYPES), years);
     TypicalYearTable.writeShapes(outFolder.resolve(SHAPES), years);
+    TypicalYearTable.writeOrder(outFolder.resolve(ORDER), years);
   }
 
   private static void refuseTwins(List<Made> made) throws IOException {

@@ -11,10 +11,10 @@ import java.util.Locale;
 import java.util.Optional;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.YearWeather;
-import org.shopclime.climate.DayTypes;
 import org.shopclime.climate.LaidOutYear;
 import org.shopclime.climate.Station;
 import org.shopclime.climate.StationClimate;
+import org.shopclime.climate.TypicalYear;
 import org.shopclime.climate.WeatherYear;
 import org.shopclime.run.YearResult;
 import org.shopclime.run.YearRun;
@@ -115,16 +115,17 @@ public final class YearComparison {
    *
    * @param year hours of the station's year
    * @param climate its climate
+   * @param types its day types
    * @return one pair for each shop, in the order of {@link #SHOPS}
    */
-  public static List<Pair> at(WeatherYear year, StationClimate climate) {
+  public static List<Pair> at(WeatherYear year, StationClimate climate, TypicalYear types) {
     YearWeather hours = YearWeather.of(year);
-    YearWeather types = YearWeather.of(LaidOutYear.of(DayTypes.of(year), climate));
+    YearWeather laidOut = YearWeather.of(LaidOutYear.of(types, climate));
     return SHOPS.stream()
         .map(
             name -> {
               Shop shop = shop(name);
-              return new Pair(year.station(), name, run(shop, hours), run(shop, types));
+              return new Pair(year.station(), name, run(shop, hours), run(shop, laidOut));
             })
         .toList();
   }

@@ -54,6 +54,7 @@ class StationWeatherTest {
         .isEqualTo(TypicalYearTable.types(again).toList());
     assertThat(TypicalYearTable.shapes(committed).toList())
         .isEqualTo(TypicalYearTable.shapes(again).toList());
+    assertThat(committed.sequence()).isEqualTo(again.sequence());
   }
 
   /** Nineteen days of its July read 46 to 65 °C at the coast of Alaska: they are in °F. */

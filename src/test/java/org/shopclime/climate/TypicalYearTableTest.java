@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,15 +57,20 @@ class TypicalYearTableTest {
     assertThat(types.values()).allMatch(rows -> rows.size() == 60);
     Map<String, List<String>> shapes = rows(TableMaker.SHAPES);
     assertThat(shapes.keySet()).isEqualTo(ids);
-    assertThat(shapes.values()).allMatch(rows -> rows.size() == 2 * TypicalYear.QUARTERS);
+    assertThat(shapes.values()).allMatch(rows -> rows.size() == 3 * 12 + 2 * DayCourses.QUARTERS);
+    Map<String, List<String>> order = rows(TableMaker.ORDER);
+    assertThat(order.keySet()).isEqualTo(ids);
+    assertThat(order.values()).allMatch(rows -> rows.size() == 3);
   }
 
   @Test
   void everyYearIsPlausible() throws IOException {
     String typesHead = lines(TableMaker.DAY_TYPES).get(0) + "\n";
     String shapesHead = lines(TableMaker.SHAPES).get(0) + "\n";
+    String orderHead = lines(TableMaker.ORDER).get(0) + "\n";
     Map<String, List<String>> types = rows(TableMaker.DAY_TYPES);
     Map<String, List<String>> shapes = rows(TableMaker.SHAPES);
+    Map<String, List<String>> order = rows(TableMaker.ORDER);
     Map<String, TypicalYear> years = new HashMap<>();
     for (Station station : CLIMATES.stations()) {
       years.put(
@@ -72,7 +78,8 @@ class TypicalYearTableTest {
           TypicalYearTable.find(
                   station,
                   new StringReader(typesHead + String.join("\n", types.get(station.id()))),
-                  new StringReader(shapesHead + String.join("\n", shapes.get(station.id()))))
+                  new StringReader(shapesHead + String.join("\n", shapes.get(station.id()))),
+                  new StringReader(orderHead + String.join("\n", order.get(station.id()))))
               .orElseThrow());
     }
     assertSoftly(softly -> years.values().forEach(year -> isPlausible(softly, year)));
@@ -104,9 +111,15 @@ class TypicalYearTableTest {
           .as("%s, mean of month %d in both tables", name, month)
           .isCloseTo(climate.monthDryBulb().at(month), within(0.06));
     }
-    for (int quarter = 0; quarter < TypicalYear.QUARTERS; quarter++) {
-      softly.assertThat(year.course().get(quarter).mean()).as(name).isCloseTo(0, within(0.001));
-      softly.assertThat(year.windCourse().get(quarter).mean()).as(name).isCloseTo(1, within(0.001));
+    // Whole per cents: the means of 24 of them.
+    for (Hours course : year.courses().dryBulb()) {
+      softly.assertThat(course.mean()).as(name).isCloseTo(0, within(0.005));
+    }
+    for (Hours course : year.courses().wind()) {
+      softly.assertThat(course.mean()).as(name).isCloseTo(1, within(0.005));
+    }
+    for (Hours course : year.courses().cloud()) {
+      softly.assertThat(course.mean()).as(name).isCloseTo(0, within(0.005));
     }
   }
 
@@ -123,21 +136,48 @@ class TypicalYearTableTest {
   void readsWhatItWrote() throws IOException {
     Path types = folder.resolve("types.csv");
     Path shapes = folder.resolve("shapes.csv");
+    Path order = folder.resolve("order.csv");
     TypicalYearTable.writeTypes(types, List.of(made()));
     TypicalYearTable.writeShapes(shapes, List.of(made()));
+    TypicalYearTable.writeOrder(order, List.of(made()));
     assertThat(Files.readString(types)).startsWith("# ").contains("NREL/TP-581-43156");
     TypicalYear year =
         TypicalYearTable.find(
-                MadeYear.PLACE, Files.newBufferedReader(types), Files.newBufferedReader(shapes))
+                MadeYear.PLACE,
+                Files.newBufferedReader(types),
+                Files.newBufferedReader(shapes),
+                Files.newBufferedReader(order))
             .orElseThrow();
     assertThat(TypicalYearTable.types(year)).containsExactlyElementsOf(types(made()));
     assertThat(TypicalYearTable.shapes(year).toList())
         .isEqualTo(TypicalYearTable.shapes(made()).toList());
+    assertThat(year.sequence()).isEqualTo(made().sequence());
     // Day 1 to 6 are the coldest of January: means 11.55 to 11.8.
     assertThat(year.types().get(0).days()).isEqualTo(6);
     assertThat(year.types().get(0).mean()).isCloseTo(11.675, within(0.051));
-    // Hours 1 to 23, then 0 for the last: 12 lies half an hour above the mean of a range of 23.
-    assertThat(year.course().get(0).at(12)).isCloseTo(0.5 / 23.0, within(0.00051));
+    // Hours 1 to 23, then 0 for the last: 12 lies half an hour above the mean of a range of 23. In
+    // June, far from the jump of the new year; written in whole per cents.
+    assertThat(year.courses().dryBulb().get(5).at(12)).isCloseTo(0.5 / 23.0, within(0.006));
+    assertThat(year.sequence().warmth(0)).isZero();
+    assertThat(year.sequence().warmth(30)).isEqualTo(30);
+  }
+
+  @Test
+  void saysWhichOrderOfDaysIsDamaged() {
+    List<String> warmth = made().sequence().warmthWords();
+    List<String> sun = made().sequence().sunWords();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> DaySequence.read(warmth.subList(0, 11), sun, sun))
+        .withMessage("334 days in 11 months; takes 365 in 12");
+    List<String> twice = new ArrayList<>(warmth);
+    twice.set(0, "00" + warmth.get(0).substring(2));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> DaySequence.read(twice, sun, sun))
+        .withMessage("a rank twice in month 1");
+    twice.set(0, "Z" + warmth.get(0).substring(1));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> DaySequence.read(twice, sun, sun))
+        .withMessageContaining("rank of a day");
   }
 
   private static List<List<String>> types(TypicalYear year) {
@@ -148,8 +188,10 @@ class TypicalYearTableTest {
   void saysWhereATableIsDamaged() throws IOException {
     Path types = folder.resolve("types.csv");
     Path shapes = folder.resolve("shapes.csv");
+    Path order = folder.resolve("order.csv");
     TypicalYearTable.writeTypes(types, List.of(made()));
     TypicalYearTable.writeShapes(shapes, List.of(made()));
+    TypicalYearTable.writeOrder(order, List.of(made()));
     String text = Files.readString(types);
     assertThatIllegalArgumentException()
         .isThrownBy(
@@ -157,7 +199,8 @@ class TypicalYearTableTest {
                 TypicalYearTable.find(
                     MadeYear.PLACE,
                     new StringReader(text.replace("999990,1,2,6,", "999990,1,2,9,")),
-                    Files.newBufferedReader(shapes)))
+                    Files.newBufferedReader(shapes),
+                    Files.newBufferedReader(order)))
         .withMessageMatching("day type table, line \\d+: days: 9 is outside 5 to 7");
     assertThatIllegalArgumentException()
         .isThrownBy(
@@ -165,8 +208,9 @@ class TypicalYearTableTest {
                 TypicalYearTable.find(
                     MadeYear.PLACE,
                     new StringReader(text.replace("999990,1,2,", "999991,1,2,")),
-                    Files.newBufferedReader(shapes)))
-        .withMessageContaining("1 day types, 4 courses and 4 of the wind");
+                    Files.newBufferedReader(shapes),
+                    Files.newBufferedReader(order)))
+        .withMessageContaining("1 day types; takes 60");
   }
 
   @Test
@@ -179,7 +223,8 @@ class TypicalYearTableTest {
     }
     TableMaker.make(hourly, folder.resolve("one"), (r, a, n, p, w) -> {}, 1);
     TableMaker.make(hourly, folder.resolve("four"), (r, a, n, p, w) -> {}, 4);
-    for (String table : List.of(TableMaker.STATIONS, TableMaker.DAY_TYPES, TableMaker.SHAPES)) {
+    for (String table :
+        List.of(TableMaker.STATIONS, TableMaker.DAY_TYPES, TableMaker.SHAPES, TableMaker.ORDER)) {
       assertThat(folder.resolve("four").resolve(table))
           .hasSameTextualContentAs(folder.resolve("one").resolve(table));
     }

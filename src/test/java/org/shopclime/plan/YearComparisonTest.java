@@ -162,7 +162,9 @@ class YearComparisonTest {
         Path.of(System.getProperty("shopclime.weather"), "hourly", station.id() + ".csv.xz");
     WeatherReading.Good good = (WeatherReading.Good) WeatherFile.read(file);
     Map<String, String> found = new LinkedHashMap<>();
-    for (YearComparison.Pair pair : YearComparison.at(good.year(), climates.climate(station))) {
+    for (YearComparison.Pair pair :
+        YearComparison.at(
+            good.year(), climates.climate(station), climates.typicalYear(station).orElseThrow())) {
       found.put(pair.shop(), pair.row());
     }
     Map<String, String> told = new TreeMap<>();

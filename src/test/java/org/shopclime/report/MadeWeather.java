@@ -1,12 +1,12 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.shopclime.climate.Aerosol;
 import org.shopclime.climate.AerosolSource;
+import org.shopclime.climate.Climates;
 import org.shopclime.climate.DayType;
 import org.shopclime.climate.DegreeDays;
 import org.shopclime.climate.GroundTemperature;
@@ -75,8 +75,7 @@ final class MadeWeather {
                 DayType.Spread.NONE));
       }
     }
-    List<Hours> even = Collections.nCopies(TypicalYear.QUARTERS, Hours.constant(0));
-    List<Hours> wind = Collections.nCopies(TypicalYear.QUARTERS, Hours.constant(1));
-    return new TypicalYear(STATION, types, even, wind);
+    TypicalYear shipped = Climates.load().typicalYear(STATION).orElseThrow();
+    return new TypicalYear(STATION, types, shipped.courses(), shipped.sequence());
   }
 }
