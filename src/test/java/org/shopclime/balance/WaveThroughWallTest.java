@@ -88,7 +88,9 @@ class WaveThroughWallTest {
     assertThat(wave.timeShift()).isCloseTo(exact.timeShift(), within(90.0));
   }
 
-  /** An eighth of the slice leaves a sixty-fourth of its error: measured 0.0022 % of U and 1.3 s. */
+  /**
+   * An eighth of the slice leaves a sixty-fourth of its error: measured 0.0022 % of U and 1.3 s.
+   */
   @ParameterizedTest(name = "{0}")
   @MethodSource("walls")
   void closesInOnTheExactAnswer(String name, List<Layer> layers) {

@@ -73,7 +73,8 @@ class HotAtticTest {
 
   /**
    * The attic's air as the load tells it, all 24 hours, under a black and a grey roof, with 0.15
-   * m³/s of outdoor air, 6 cfm for each square metre of ceiling: within 0.5 K (measured: 0.22 K at most).
+   * m³/s of outdoor air, 6 cfm for each square metre of ceiling: within 0.5 K (measured: 0.22 K at
+   * most).
    */
   @ParameterizedTest
   @ValueSource(doubles = {0.9, 0.6})
@@ -114,8 +115,8 @@ class HotAtticTest {
    * Farther off the deck reads too hot, 1.1 K at 70 °C about a mean of 41 °C, and this is why: what
    * it gives off is a tangent at the mean, short by εσ(T⁴ - Tm⁴ - 4 Tm³ (T - Tm)), which the other
    * heat of the outer face must carry off at h + 4 ε σ Tm³ for each kelvin. The miss is that within
-   * 0.15 K at every hour, what lies below the deck left out. The load through the ceiling is 2 % too
-   * high at most (the sealed attic, R-30).
+   * 0.15 K at every hour, what lies below the deck left out. The load through the ceiling is 2 %
+   * too high at most (the sealed attic, R-30).
    */
   @ParameterizedTest
   @CsvSource({"0.6,30,0.9,0", "0.6,30,0.9,0.15", "0.6,30,0.6,0.15", "3,30,0.9,0"})
@@ -137,8 +138,7 @@ class HotAtticTest {
     }
     double[] noon = attic.exact(13);
     double through = noon[CEILING_TOP] - noon[CEILING_BOTTOM];
-    assertThat((ours[12][CEILING_TOP] - ours[12][CEILING_BOTTOM]) / through)
-        .isBetween(1.0, 1.02);
+    assertThat((ours[12][CEILING_TOP] - ours[12][CEILING_BOTTOM]) / through).isBetween(1.0, 1.02);
   }
 
   /** R of roof deck and ceiling in h·ft²·°F/BTU, absorptance of the roof, fan in m³/s. */
@@ -203,8 +203,8 @@ class HotAtticTest {
     }
 
     /**
-     * By fourth powers and Newton: deck outside and below, attic air, ceiling above and below, floor
-     * of the shop, °C.
+     * By fourth powers and Newton: deck outside and below, attic air, ceiling above and below,
+     * floor of the shop, °C.
      */
     double[] exact(int hour) {
       Balance balance = new Balance(this, new Outdoors(swinging(), hour));

@@ -9,8 +9,8 @@ import static org.shopclime.balance.TestShops.sunny;
 import static org.shopclime.balance.TestShops.swinging;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,8 +58,7 @@ class SettingConvergenceTest {
           solid("siding", 0.019, 0.12, 500, 1600),
           solid("batt", 0.14, 0.04, 15, 840),
           solid("OSB", 0.011, 0.13, 650, 1700));
-  private static final Build BARE =
-      layers(solid("OSB", 0.011, 0.13, 650, 1700));
+  private static final Build BARE = layers(solid("OSB", 0.011, 0.13, 650, 1700));
   private static final Build BLOCK = layers(solid("block", 0.2, 1.0, 1400, 900));
 
   /** Outer walls and roof of a shop 24 x 24 x 9 ft on a slab that passes no heat. */
@@ -165,8 +164,7 @@ class SettingConvergenceTest {
         day.fill(drivers, DaySlots.COUNT * s / steps, 1);
         march.step(drivers);
         if (d == DAYS) {
-          hours[s * 24 / steps] +=
-              (held ? -march.plant(0) : march.meanAir(0)) * 24 / steps;
+          hours[s * 24 / steps] += (held ? -march.plant(0) : march.meanAir(0)) * 24 / steps;
         }
       }
     }
