@@ -10,7 +10,7 @@
  * <b>Limits:</b> conductances are constant within a step; heat flows in one dimension through a
  * wall; drivers are means over a step.<br>
  * <b>Checked by:</b> {@code SteadySlabTest}, {@code LumpedRoomTest}, {@code TwoRoomsTest}, {@code
- * SineWallTest}, {@code StepWallTest}, {@code MarchConvergenceTest}, {@code
- * EnergyClosureProperties}, {@code WallPublishedTest}, {@code RoomPublishedTest}.
+ * SineWallTest}, {@code StepWallTest}, {@code MarchConvergenceTest}, {@code MarchProperties},
+ * {@code WallPublishedTest}, {@code RoomPublishedTest}.
  */
 package org.shopclime.heat;

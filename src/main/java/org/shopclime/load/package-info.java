@@ -14,6 +14,7 @@
  * told without area.<br>
  * <b>Checked by:</b> {@code SteadyShopTest}, {@code SeveralRoomsTest}, {@code WindowLineTest},
  * {@code GroundLineTest}, {@code WinterLossTest} (hand calculations), {@code LoadSumProperties}
- * (lines make the total), {@code LawsTest}, {@code BareShopTest}.
+ * (lines make the total), {@code LawsTest}, {@code BareShopTest}, {@code HotAtticTest} (fourth
+ * powers), {@code SettingConvergenceTest} (half the step and slice).
  */
 package org.shopclime.load;

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The face of a very thick body at 0 °C is put to V at once: T = V erfc(x / (2 √(α t))), and the
- * heat gone in since is 2 k V √(t / (π α)).
+ * heat gone in since is 2 k V √(t / (π α)), by a flux k V / √(π α t) at the face.
  *
  * <p>Source: Carslaw and Jaeger, Conduction of Heat in Solids, 2nd ed. (1959), 2.4 and 2.5; erfc by
  * Abramowitz and Stegun (1964), 7.1.5 (series).
@@ -43,6 +43,10 @@ class StepWallTest {
       if (s >= 60) {
         double entered = 2 * CONDUCTIVITY * FACE * Math.sqrt(seconds / Math.PI / DIFFUSIVITY);
         assertThat(heat).isCloseTo(entered, within(0.001 * entered));
+        double before =
+            2 * CONDUCTIVITY * FACE * Math.sqrt((seconds - step) / Math.PI / DIFFUSIVITY);
+        double flux = (entered - before) / step;
+        assertThat(march.boundaryHeat(face)).as("flux").isCloseTo(flux, within(0.001 * flux));
         for (int i = 0; i < 100; i++) {
           double x = (i + 0.5) * slice;
           double exact = FACE * (1 - erf(x / 2 / Math.sqrt(DIFFUSIVITY * seconds)));

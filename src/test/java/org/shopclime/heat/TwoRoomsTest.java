@@ -49,6 +49,50 @@ class TwoRoomsTest {
     }
   }
 
+  /**
+   * Two unequal rooms with unequal air back and forth, told from outdoors: C₁ T₁' = -(H₁ + g₁₂) T₁
+   * + g₁₂ T₂ and the same of the other, so T = Σ cᵢ vᵢ exp(λᵢ t) with the roots of λ² - (a + d) λ +
+   * a d - b c = 0 (computed; any text on linear equations with constant coefficients).
+   */
+  @Test
+  void unequalRoomsByTheirEigenvalues() {
+    Network.Builder unequal = Network.builder();
+    int small = unequal.room(9e4);
+    int large = unequal.room(4e5);
+    int outdoors = unequal.boundary();
+    unequal.link(small, outdoors, 55);
+    unequal.link(large, outdoors, 20);
+    Network network = unequal.build();
+    Drivers drivers = new Drivers(network);
+    drivers.exchange(large, small, 25);
+    drivers.exchange(small, large, 45);
+    drivers.boundary(outdoors, 30);
+    March march = new March(network, 15);
+    double[] state = march.state();
+    state[small] = 18;
+    state[large] = 44;
+    march.restore(state);
+    double[] into = {march.air(small) - 30, march.air(large) - 30};
+    double a = -(55 + 25) / 9e4;
+    double b = 25 / 9e4;
+    double c = 45 / 4e5;
+    double d = -(20 + 45) / 4e5;
+    double root = Math.sqrt((a - d) * (a - d) / 4 + b * c);
+    double slow = (a + d) / 2 + root;
+    double fast = (a + d) / 2 - root;
+    // Vectors (b, λ - a): the share of each from the start.
+    double one = (into[1] * b - into[0] * (fast - a)) / (b * (slow - fast));
+    double two = into[0] / b - one;
+    for (int s = 1; s <= 1200; s++) {
+      march.step(drivers);
+      double slowly = one * Math.exp(slow * 15 * s);
+      double fastly = two * Math.exp(fast * 15 * s);
+      assertThat(march.air(small)).isCloseTo(30 + b * (slowly + fastly), within(1e-4));
+      double other = 30 + (slow - a) * slowly + (fast - a) * fastly;
+      assertThat(march.air(large)).isCloseTo(other, within(1e-4));
+    }
+  }
+
   /** Air that goes one way warms the room it enters, and does nothing to the one it leaves. */
   @Test
   void airGoesOneWay() {

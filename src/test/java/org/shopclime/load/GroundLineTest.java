@@ -15,6 +15,7 @@ import static org.shopclime.balance.TestShops.room;
 import static org.shopclime.balance.TestShops.shop;
 import static org.shopclime.load.SteadyShopTest.line;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.balance.TestShops;
@@ -106,6 +107,22 @@ class GroundLineTest {
     assertThat(gulf).isLessThan(desert);
     assertThat(north).isBetween(-600.0, -150.0);
     assertThat(desert).isBetween(0.0, 300.0);
+  }
+
+  /**
+   * At 78 °F the floor takes up heat on the hot day of Minneapolis, less from airport to airport
+   * southwards (Des Moines, Kansas City, Oklahoma City, Dallas), and least in Phoenix, whose ground
+   * is warmer than the room. Measured: 359, 272, 229, 89, 30 and -170 W.
+   */
+  @Test
+  void lossShrinksFromStationToStation() {
+    double before = Double.POSITIVE_INFINITY;
+    for (String station : List.of("726580", "725460", "724460", "723530", "722590", "722780")) {
+      double loss = -floor(station);
+      assertThat(loss).as(station).isLessThan(before - 10);
+      assertThat(loss > 0).as(station).isEqualTo(!station.equals("722780"));
+      before = loss;
+    }
   }
 
   private static double floor(String name) {
