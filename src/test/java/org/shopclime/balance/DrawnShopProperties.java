@@ -1,0 +1,21 @@
+package org.shopclime.balance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopFile;
+import org.shopclime.shop.ShopReading;
+import org.shopclime.shop.Stations;
+
+/** Drawn shops are such as an owner may write: their files are read without a problem. */
+class DrawnShopProperties {
+
+  @Property
+  void drawnShopsPassTheChecks(@ForAll long lot) {
+    Shop shop = new DrawnShop(lot).shop();
+    ShopReading reading = ShopFile.read(ShopFile.write(shop), Stations.any());
+    assertThat(reading).as("lot %d", lot).isInstanceOf(ShopReading.Good.class);
+  }
+}
