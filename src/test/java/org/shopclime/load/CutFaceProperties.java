@@ -42,7 +42,7 @@ class CutFaceProperties {
     }
   }
 
-  @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 20, shrinking = ShrinkingMode.OFF)
   void theLinesOfBothPartsAreTheLineOfTheWhole(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();
