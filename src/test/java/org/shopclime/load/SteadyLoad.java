@@ -33,7 +33,10 @@ final class SteadyLoad {
       for (int room = 0; room < warm.length; room++) {
         flow[room] =
             model.streams().total(room, warm[room], DayKind.WORKING, 0, DaySlots.PER_HOUR)
-                * MoistAir.humidHeat(model.outdoorHumidityRatio(1));
+                * MoistAir.humidHeat(
+                    model.isCooled(room)
+                        ? model.wishedHumidityRatio(room)
+                        : model.outdoorHumidityRatio(1));
       }
       SteadyState.Solution steady = solve(component -> true, 0, true);
       moved = 0;

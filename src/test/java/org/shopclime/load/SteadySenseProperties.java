@@ -25,17 +25,18 @@ import org.shopclime.shop.Shop;
  * A shop without work in steady heat, without sun: outdoors and the ground are hotter than any
  * cooled room, so that every face brings heat in.
  *
- * <p>Two kinds of face are left alone. A wall between cooled rooms only passes heat from one to the
- * other. A roof over an attic under a clear sky may be cooler outside than the attic, which the
- * outdoor air keeps warm; more of it, and less insulation, then cool the attic. Faces of rooms that
- * float are therefore changed only where no face sees the sky (emittance 0).
+ * <p>Some faces are left alone. A wall between cooled rooms only passes heat from one to the other.
+ * A roof over an attic under a clear sky may be cooler outside than the attic, which the outdoor
+ * air keeps warm; more of it, and less insulation, then cool the attic. Faces of rooms that float
+ * are therefore changed only where no face sees the sky (emittance 0), and never in area: a larger
+ * cool or shining roof stands between a ceiling and the hot ones.
  */
 @AddLifecycleHook(MoreTries.class)
 class SteadySenseProperties {
 
   @Property(tries = 500, shrinking = ShrinkingMode.OFF)
   void moreResistanceLowersItsLineAndTheTotal(@ForAll long lot) {
-    Case any = new Case(lot);
+    Case any = new Case(lot, true);
     double more = any.drawn.between(0.05, 4);
     boolean inside = any.drawn.any(List.of(true, false));
     Face thick = DrawnShop.insulated(any.face, more, inside);
@@ -49,7 +50,7 @@ class SteadySenseProperties {
 
   @Property(tries = 500, shrinking = ShrinkingMode.OFF)
   void twiceTheAreaLowersNeitherItsLineNorTheTotal(@ForAll long lot) {
-    Case any = new Case(lot);
+    Case any = new Case(lot, false);
     double before = any.before.total();
     SteadyLoad after = any.with(DrawnShop.with(any.face, "width", 2 * any.face.width()));
     assertThat(after.total()).as(any.face.name()).isGreaterThanOrEqualTo(before - any.slack());
@@ -61,7 +62,7 @@ class SteadySenseProperties {
   /** One solution, and days run until they repeat, come to the same. */
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)
   void aDayThatNeverChangesIsSteady(@ForAll long lot) {
-    Case any = new Case(lot);
+    Case any = new Case(lot, true);
     ShopLoad load = PeakLoad.of(any.model);
     double total = load.rooms().stream().mapToDouble(room -> room.sensible().at(12)).sum();
     assertThat(total).isCloseTo(any.before.total(), within(any.before.total()));
@@ -90,7 +91,7 @@ class SteadySenseProperties {
     private final ShopModel model;
     private final SteadyLoad before;
 
-    Case(long lot) {
+    Case(long lot, boolean floatingToo) {
       drawn = new DrawnShop(lot);
       boolean sky = drawn.any(List.of(true, false));
       Shop idle = DrawnShop.eachRoom(drawn.shop(), Case::idle);
@@ -98,7 +99,7 @@ class SteadySenseProperties {
       day = TestShops.constant(drawn.between(34, 40), drawn.between(0, 6));
       List<Face> faces = new ArrayList<>();
       for (Room each : shop.rooms()) {
-        if (!sky || each.use() == RoomUse.COOLED) {
+        if ((floatingToo && !sky) || each.use() == RoomUse.COOLED) {
           faces.addAll(each.faces());
         }
       }
