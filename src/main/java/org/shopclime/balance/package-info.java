@@ -17,7 +17,8 @@
  * <b>Checked by:</b> {@code ConductionSeriesPublishedTest}, {@code RadiantFactorsTest}, {@code
  * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
  * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}, {@code
- * GainWarningsTest}, {@code YearWeatherTest}; the year against the day by {@code run}; and by the
+ * GainWarningsTest}, {@code YearWeatherTest}, {@code SeasonMakerTest}, {@code YearDriversTest},
+ * {@code RoomYearTest}, {@code SunHeatTest}; the year against the day by {@code run}; and by the
  * hand calculations of {@code load}.
  */
 package org.shopclime.balance;

@@ -14,6 +14,8 @@
  * told without area.<br>
  * <b>Checked by:</b> {@code SteadyShopTest}, {@code SeveralRoomsTest}, {@code WindowLineTest},
  * {@code GroundLineTest}, {@code WinterLossTest} (hand calculations), {@code LoadSumProperties}
- * (lines make the total), {@code LawsTest}, {@code BareShopTest}.
+ * (lines make the total), {@code LawsTest}, {@code BareShopTest}; shops drawn by lot in {@code
+ * HotDayBooksProperties}, {@code HotDaySenseProperties}, {@code SteadySenseProperties}, {@code
+ * CutFaceProperties}, {@code MirrorProperties}.
  */
 package org.shopclime.load;

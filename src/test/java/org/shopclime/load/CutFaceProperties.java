@@ -22,7 +22,7 @@ import org.shopclime.shop.Shop;
 @AddLifecycleHook(MoreTries.class)
 class CutFaceProperties {
 
-  @Property(tries = 80, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 40, shrinking = ShrinkingMode.OFF)
   void aCutFaceChangesNoTotalOfTheHotDay(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();
@@ -42,7 +42,7 @@ class CutFaceProperties {
     }
   }
 
-  @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 8, shrinking = ShrinkingMode.OFF)
   void theLinesOfBothPartsAreTheLineOfTheWhole(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();

@@ -22,7 +22,7 @@ import org.shopclime.shop.Shop;
 @AddLifecycleHook(MoreTries.class)
 class HotDayBooksProperties {
 
-  @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 25, shrinking = ShrinkingMode.OFF)
   void linesAddUpToTheTotalAtEveryHour(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();
@@ -42,7 +42,7 @@ class HotDayBooksProperties {
   }
 
   /** The network's own account, step by step: stored is what came in. */
-  @Property(tries = 100, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 40, shrinking = ShrinkingMode.OFF)
   void heatOfTheHeldDayIsKept(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();

@@ -18,7 +18,7 @@ import org.shopclime.shop.Shop;
 @AddLifecycleHook(MoreTries.class)
 class MirrorProperties {
 
-  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 8, shrinking = ShrinkingMode.OFF)
   void aMirroredShopUnderTheMirroredSunHasTheSameLines(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();

@@ -1,6 +1,7 @@
 package org.shopclime.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -59,26 +60,27 @@ class SteadySenseProperties {
     }
   }
 
-  /** One solution, and days run until they repeat, come to the same. */
-  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  /**
+   * One solution, and days run until they repeat, come to the same: to rounding where no room
+   * floats. Where one does, days end once a day moves nothing by 1e-6 K, slow walls then being up
+   * to some hundred such days away.
+   */
+  @Property(tries = 8, shrinking = ShrinkingMode.OFF)
   void aDayThatNeverChangesIsSteady(@ForAll long lot) {
     Case any = new Case(lot, true);
     ShopLoad load = PeakLoad.of(any.model);
+    boolean floats = load.rooms().size() < any.model.rooms();
     double total = load.rooms().stream().mapToDouble(room -> room.sensible().at(12)).sum();
-    assertThat(total).isCloseTo(any.before.total(), within(any.before.total()));
+    double slack = (floats ? 1e-4 : Near.ROUNDING) * any.before.total();
+    assertThat(total).isCloseTo(any.before.total(), within(slack));
     if (any.own()) {
       double line =
           load.rooms().get(any.room).lines().stream()
               .filter(each -> each.name().equals(any.face.name()))
               .mapToDouble(each -> each.sensible().at(12))
               .sum();
-      assertThat(line).isCloseTo(any.line(any.before), within(any.before.total()));
+      assertThat(line).isCloseTo(any.line(any.before), within(slack));
     }
-  }
-
-  /** Days end once a day moves nothing by 1e-6 K; slow walls are then still some 1e-4 K away. */
-  private static org.assertj.core.data.Offset<Double> within(double total) {
-    return org.assertj.core.api.Assertions.within(1e-4 * total);
   }
 
   /** A shop, a day and a face of it. */

@@ -2,6 +2,7 @@ package org.shopclime.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -15,6 +16,9 @@ import org.shopclime.balance.MoreTries;
 import org.shopclime.balance.Near;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.climate.HotDay;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.March;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Shop;
 
@@ -77,7 +81,7 @@ class DayBooksProperties {
     Shop shop = drawn.shop();
     Optional<CutFace> cut = CutFace.of(drawn, shop);
     Assume.that(cut.isPresent());
-    var day = drawn.day(shop);
+    HotDay day = drawn.day(shop);
     Optional<Cooling> cooling = cooling(drawn);
     Trace[] traces = new Trace[2];
     try {
@@ -107,7 +111,7 @@ class DayBooksProperties {
         ShopModel.cooling(
             shop,
             drawn.day(shop),
-            drawn.any(java.util.List.of(ShopModel.Holding.HELD, ShopModel.Holding.FREE))));
+            drawn.any(List.of(ShopModel.Holding.HELD, ShopModel.Holding.FREE))));
   }
 
   private static Optional<Cooling> cooling(DrawnShop drawn) {
@@ -142,8 +146,8 @@ class DayBooksProperties {
   /** Heat that one kelvin everywhere stores, J, from a march that warms by one. */
   private static double capacity(ShopDays days) {
     Network network = days.model().network();
-    var march = new org.shopclime.heat.March(network, 1e15);
-    var drivers = new org.shopclime.heat.Drivers(network);
+    March march = new March(network, 1e15);
+    Drivers drivers = new Drivers(network);
     for (int boundary = 0; boundary < network.boundaries(); boundary++) {
       drivers.boundary(boundary, 1);
     }

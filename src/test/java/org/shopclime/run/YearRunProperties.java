@@ -27,12 +27,12 @@ class YearRunProperties {
 
   private static final YearWeather SWINGING = MadeYears.swinging();
 
-  @Property(tries = 3, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 2, shrinking = ShrinkingMode.OFF)
   void booksOfAnyShopClose(@ForAll long lot) {
     booksClose(new DrawnShop(lot), Optional.of(SWINGING));
   }
 
-  @Property(tries = 5, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 3, shrinking = ShrinkingMode.OFF)
   void booksOfAYearOfDayTypesClose(@ForAll long lot) {
     booksClose(new DrawnShop(lot), Optional.empty());
   }
@@ -90,7 +90,7 @@ class YearRunProperties {
   }
 
   /** A face listed in two parts changes no kilowatt-hour. */
-  @Property(tries = 2, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 1, shrinking = ShrinkingMode.OFF)
   void aCutFaceChangesNoYear(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = planted(drawn, drawn.shop());
