@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import net.jqwik.api.lifecycle.AroundPropertyHook;
+import net.jqwik.api.lifecycle.PropagationMode;
 import net.jqwik.api.lifecycle.PropertyExecutionResult;
 import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
@@ -13,6 +14,11 @@ public final class MoreTries implements AroundPropertyHook {
 
   /** Tries of a property that says none, in the gate. */
   private static final int USUAL = 200;
+
+  @Override
+  public PropagationMode propagateTo() {
+    return PropagationMode.ALL_DESCENDANTS;
+  }
 
   @Override
   public PropertyExecutionResult aroundProperty(
