@@ -47,7 +47,18 @@ final class ModelMaker {
    */
   static ShopModel of(
       Shop shop, HotDay day, Season season, ShopModel.Holding holding, boolean sunny) {
-    return new ModelMaker(ShopOnDay.of(shop, day, season, sunny), holding).make();
+    return of(ShopOnDay.of(shop, day, season, sunny), holding);
+  }
+
+  /**
+   * The model of a shop on a day.
+   *
+   * @param shop shop and day
+   * @param holding whether cooled rooms are held while mean temperatures are found
+   * @return model
+   */
+  static ShopModel of(ShopOnDay shop, ShopModel.Holding holding) {
+    return new ModelMaker(shop, holding).make();
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import java.util.List;
+import java.util.function.Function;
 import org.shopclime.climate.HotDay;
 import org.shopclime.envelope.Season;
 import org.shopclime.shop.Shop;
@@ -26,13 +27,20 @@ record ShopOnDay(
     AirStreams streams) {
 
   static ShopOnDay of(Shop shop, HotDay day, Season season, boolean sunny) {
+    return of(
+        shop,
+        day,
+        season,
+        pieces ->
+            sunny
+                ? SunOnShop.clear(pieces, day, shop.place().groundReflectance())
+                : SunOnShop.none(pieces.size()));
+  }
+
+  /** The same under a sun of one's own. */
+  static ShopOnDay of(Shop shop, HotDay day, Season season, Function<List<Piece>, SunOnShop> sun) {
     Skeleton skeleton = SkeletonMaker.of(shop, season);
-    List<Piece> pieces = skeleton.pieces();
-    SunOnShop sun =
-        sunny
-            ? SunOnShop.clear(pieces, day, shop.place().groundReflectance())
-            : SunOnShop.none(pieces.size());
-    return of(shop, day, skeleton, SunHeat.of(skeleton, sun));
+    return of(shop, day, skeleton, SunHeat.of(skeleton, sun.apply(skeleton.pieces())));
   }
 
   private static ShopOnDay of(Shop shop, HotDay day, Skeleton skeleton, SunHeat sun) {

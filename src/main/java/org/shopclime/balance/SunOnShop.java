@@ -3,6 +3,7 @@ package org.shopclime.balance;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.Station;
 import org.shopclime.sun.BirdClearSky;
@@ -39,23 +40,35 @@ final class SunOnShop {
 
   /** Sun of a clear day. */
   static SunOnShop clear(List<Piece> pieces, HotDay day, double groundReflectance) {
+    return clear(pieces, day, hour -> sunOf(day, hour), groundReflectance);
+  }
+
+  /** Sun of a clear day that stands where it is told for each hour ending 1 to 24. */
+  static SunOnShop clear(
+      List<Piece> pieces, HotDay day, IntFunction<SunAngles> sun, double groundReflectance) {
     SunOnShop shop = new SunOnShop(pieces.size(), Profile.HOURS);
-    shop.shine(pieces, day, day.station(), groundReflectance);
+    shop.shine(pieces, day, sun, groundReflectance);
     return shop;
   }
 
-  private void shine(List<Piece> pieces, HotDay day, Station station, double groundReflectance) {
+  /** Where the sun stands in the middle of an hour ending 1 to 24. */
+  static SunAngles sunOf(HotDay day, int hour) {
+    Station station = day.station();
+    return SunPosition.atStandardTime(
+        day.date().getYear(),
+        day.date().getDayOfYear(),
+        hour - 0.5,
+        station.timeZoneHours(),
+        station.latitudeDeg(),
+        station.longitudeDeg(),
+        station.elevationM());
+  }
+
+  private void shine(
+      List<Piece> pieces, HotDay day, IntFunction<SunAngles> sunOfHour, double groundReflectance) {
     int dayOfYear = day.date().getDayOfYear();
     for (int hour = 1; hour <= 24; hour++) {
-      SunAngles sun =
-          SunPosition.atStandardTime(
-              day.date().getYear(),
-              dayOfYear,
-              hour - 0.5,
-              station.timeZoneHours(),
-              station.latitudeDeg(),
-              station.longitudeDeg(),
-              station.elevationM());
+      SunAngles sun = sunOfHour.apply(hour);
       if (sun.isUp()) {
         ClearSky sky =
             BirdClearSky.at(

@@ -18,7 +18,8 @@
  * SunInsideTest}, {@code AirStreamsTest}, {@code SlabPathTest}, {@code SkeletonMakerTest}, {@code
  * LineMapTest}, {@code DaySlotsTest}, {@code WeekTest}, {@code MoistureStoreTest}, {@code
  * GainWarningsTest}, {@code YearWeatherTest}, {@code WaveThroughWallTest} (ISO 13786), {@code
- * SlabSteadyPublishedTest}, {@code SunInItsHourTest}, {@code SunHourWeatherTest}; the year against
- * the day by {@code run}; and by the hand calculations of {@code load}.
+ * SlabSteadyPublishedTest}, {@code SunInItsHourTest}, {@code SunHourWeatherTest}, {@code
+ * SeasonMakerTest}, {@code YearDriversTest}, {@code RoomYearTest}, {@code SunHeatTest}; the year
+ * against the day by {@code run}; and by the hand calculations of {@code load}.
  */
 package org.shopclime.balance;

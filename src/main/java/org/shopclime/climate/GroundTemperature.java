@@ -52,7 +52,8 @@ public record GroundTemperature(double annualMean, double amplitude, double dayO
   /**
    * Temperature at a depth on a day.
    *
-   * @param depth depth below the surface, m, 0 to 50
+   * @param depth depth below the surface, m, 0 or more; a wide slab with a short edge along
+   *     outdoors is as if it lay beyond 50 m, where nothing but the mean is left
    * @param dayOfYear day of the year, 1 to 366
    * @param diffusivity thermal diffusivity of the soil, m²/day, 0.001 to 1; usual soils have 0.03
    *     to 0.08
@@ -60,7 +61,7 @@ public record GroundTemperature(double annualMean, double amplitude, double dayO
    * @throws IllegalArgumentException if outside those ranges or NaN
    */
   public double at(double depth, double dayOfYear, double diffusivity) {
-    Guard.within("depth, m", depth, 0, 50);
+    Guard.within("depth, m", depth, 0, Double.MAX_VALUE);
     Guard.within("day of the year", dayOfYear, 1, 366);
     Guard.within("diffusivity, m²/day", diffusivity, 0.001, 1);
     double damping = depth / Math.sqrt(DAYS * diffusivity / Math.PI);

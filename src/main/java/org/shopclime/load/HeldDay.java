@@ -57,6 +57,12 @@ final class HeldDay {
     double outdoor(int room, int hour);
   }
 
+  /** Looks at each step of a run once it is made, for whoever audits. */
+  interface Watch {
+    /** A step was made under these drivers. */
+    void stepped(March march, Drivers drivers);
+  }
+
   /** What a run gives: plant heat of cooled rooms, W, and air of all, K, by room and step. */
   static final class Result {
     private final double[][] plant;
@@ -149,6 +155,11 @@ final class HeldDay {
    * @return plant heat and air temperatures of the last day
    */
   Result run(Setting setting) {
+    return run(setting, (stepped, under) -> {});
+  }
+
+  /** The same, watched. */
+  Result run(Setting setting, Watch watch) {
     DayDrivers day = setting.drivers();
     startSteady(setting, day);
     double[][] plant = new double[model.rooms()][STEPS];
@@ -156,6 +167,7 @@ final class HeldDay {
     for (int round = 0; round < days; round++) {
       for (int step = 0; step < STEPS; step++) {
         step(setting, day, step);
+        watch.stepped(march, drivers);
         for (int room = 0; room < model.rooms(); room++) {
           plant[room][step] = march.plant(room);
           air[room][step] = march.meanAir(room);

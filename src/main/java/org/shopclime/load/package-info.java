@@ -15,6 +15,8 @@
  * <b>Checked by:</b> {@code SteadyShopTest}, {@code SeveralRoomsTest}, {@code WindowLineTest},
  * {@code GroundLineTest}, {@code WinterLossTest} (hand calculations), {@code LoadSumProperties}
  * (lines make the total), {@code LawsTest}, {@code BareShopTest}, {@code HotAtticTest} (fourth
- * powers), {@code SettingConvergenceTest} (half the step and slice).
+ * powers), {@code SettingConvergenceTest} (half the step and slice); shops drawn by lot in {@code
+ * HotDayBooksProperties}, {@code HotDaySenseProperties}, {@code SteadySenseProperties}, {@code
+ * CutFaceProperties}, {@code MirrorProperties}.
  */
 package org.shopclime.load;

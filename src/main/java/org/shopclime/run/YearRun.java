@@ -190,7 +190,8 @@ public final class YearRun {
       return 0;
     }
     double free = march.lookAhead(driver, room);
-    if (cools && byUnit) {
+    // A unit with nothing to do is not asked: a room left to the cold is beyond what it takes in.
+    if (cools && byUnit && free > year.cooledTo(room)) {
       able =
           unit.get()
               .unit()

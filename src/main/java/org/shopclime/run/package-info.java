@@ -14,7 +14,7 @@
  * less than 0.5 %.<br>
  * <b>Checked by:</b> LivedDayTest (conservation to 1e-9, halved steps, more days), LumpedShopTest
  * (exponentials and moisture by pencil), OpenDoorTest, UnitSearchTest (scans); the year by
- * YearRunTest (conservation to 1e-9, steady cases by pencil), YearRunProperties, YearStepsTest,
- * YearAgainstDayTest.
+ * YearRunTest (conservation to 1e-9, steady cases by pencil), YearRunProperties,
+ * DayBooksProperties, YearStepsTest, YearAgainstDayTest.
  */
 package org.shopclime.run;

@@ -26,6 +26,7 @@ class GroundTemperatureTest {
     assertThat(ground.at(depth, 20 + 58.09 + 182.5, 0.05))
         .isCloseTo(15 + 10 / Math.E, within(1e-3));
     assertThat(ground.at(30, 100, 0.05)).isCloseTo(15, within(1e-4));
+    assertThat(ground.at(1000, 100, 0.05)).isCloseTo(15, within(1e-9));
   }
 
   @Test
