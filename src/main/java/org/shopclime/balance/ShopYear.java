@@ -274,14 +274,31 @@ public final class ShopYear {
   }
 
   /**
-   * Temperature a room is heated to; where it is cooled too, no higher than it is cooled to, so
-   * that the plants never work against each other.
+   * Temperature a room is heated to outside of a set-back; where it is cooled too, no higher than
+   * it is cooled to, so that the plants never work against each other.
    *
    * @param room index of the room
    * @return °C
    */
   public double heatedTo(int room) {
-    double wished = room(room).heatedTo().orElse(shop.work().winterTemperature());
+    return noHigher(room, room(room).heatedTo().orElse(shop.work().winterTemperature()));
+  }
+
+  /**
+   * Temperature a room is heated to at the end of a part of an hour, set-back counted.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @param end when that part ends, as a share of the hour, above 0 to 1; told to five minutes
+   * @return °C
+   */
+  public double heatedTo(int room, int hour, double end) {
+    int slots = (int) Math.ceil(end * DaySlots.PER_HOUR - 1e-9);
+    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR + slots - 1;
+    return noHigher(room, rooms.get(room).heatedTo(plan(hour), slot));
+  }
+
+  private double noHigher(int room, double wished) {
     return cooling(room) == RoomCooling.NONE ? wished : Math.min(wished, cooledTo(room));
   }
 
