@@ -72,6 +72,7 @@ final class SunOnShop {
                 day.waterCm(),
                 day.aerosol(),
                 groundReflectance);
+        place(hour - 1, sun);
         Map<String, FaceSun> faces = new HashMap<>();
         for (int chain = 0; chain < pieces.size(); chain++) {
           if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
@@ -87,16 +88,26 @@ final class SunOnShop {
                             sky.diffuseHorizontal(),
                             dayOfYear,
                             groundReflectance));
-            put(chain, hour - 1, pieces.get(chain), outdoors, sun, face);
+            add(chain, hour - 1, pieces.get(chain), outdoors, sun, face, 1);
           }
         }
       }
     }
   }
 
-  /** Sets what one square metre of an outdoor path takes in and lets through in one hour. */
-  void put(int chain, int hour, Piece piece, Piece.Outdoors outdoors, SunAngles sun, FaceSun face) {
-    suns[hour] = sun;
+  /**
+   * Adds what one square metre of an outdoor path takes in and lets through in a part of an hour.
+   *
+   * @param weight length of that part, as a share of the time in which the sun is up
+   */
+  void add(
+      int chain,
+      int hour,
+      Piece piece,
+      Piece.Outdoors outdoors,
+      SunAngles sun,
+      FaceSun face,
+      double weight) {
     Piece.Shade shade = outdoors.shade();
     double lit = 1;
     if (shade.boards().isPresent()) {
@@ -111,17 +122,24 @@ final class SunOnShop {
       Piece.Pane pane = piece.pane().get();
       double ofBeam = pane.letThrough() * direct * pane.optics().absorptance(face.incidenceDeg());
       double ofSky = pane.letThrough() * scattered * pane.optics().diffuseAbsorptance();
-      absorbed[chain][hour] = ofBeam + ofSky;
-      absorbedInside[chain][hour] = ofSky * pane.optics().diffuseInnerShare();
+      absorbed[chain][hour] += weight * (ofBeam + ofSky);
+      absorbedInside[chain][hour] += weight * ofSky * pane.optics().diffuseInnerShare();
       if (ofBeam > 0) {
-        absorbedInside[chain][hour] += ofBeam * pane.optics().innerShare(face.incidenceDeg());
+        absorbedInside[chain][hour] +=
+            weight * ofBeam * pane.optics().innerShare(face.incidenceDeg());
       }
-      beam[chain][hour] =
-          pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
-      diffuse[chain][hour] = pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
+      beam[chain][hour] +=
+          weight * pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
+      diffuse[chain][hour] +=
+          weight * pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
     } else {
-      absorbed[chain][hour] = outdoors.absorptance() * (direct + scattered);
+      absorbed[chain][hour] += weight * outdoors.absorptance() * (direct + scattered);
     }
+  }
+
+  /** Tells where the sun stands in an hour, for following its beam inside. */
+  void place(int hour, SunAngles sun) {
+    suns[hour] = sun;
   }
 
   /** Part of what glass takes in that acts at its inner face, W/m². */

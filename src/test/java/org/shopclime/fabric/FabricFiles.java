@@ -175,7 +175,8 @@ public final class FabricFiles {
 
   private static String shop(String name, String note, String... rooms) {
     return ("{'shopclime': 1, 'name': 'Fabric case %s', 'note': '%s', 'units': 'SI',"
-            + " 'place': {'station': '725650', 'groundReflectance': '0.2', 'shelter': 'open'},"
+            + " 'place': {'station': '725650', 'groundReflectance': '0.2', 'shelter': 'open',"
+            + " 'airDensity': '1.0156 kg/m3'},"
             + " 'work': {'hours': 'daily 0:00-24:00', 'clock': 'standard',"
             + " 'winterTemperature': '20 °C'}, 'rooms': [%s]}")
         .formatted(name, note, String.join(", ", rooms));
