@@ -1,5 +1,7 @@
 package org.shopclime.balance;
 
+import java.util.Optional;
+import org.shopclime.envelope.GlassGap;
 import org.shopclime.shop.Glass;
 import org.shopclime.shop.GlassPanes;
 import org.shopclime.sun.AngleTable;
@@ -41,10 +43,31 @@ final class Glazing {
     return glass.resistance().map(optics::withResistance).orElse(optics);
   }
 
+  /** Gaps whose conductance follows temperature; none where a resistance is told. */
+  static Optional<Piece.Gaps> gaps(Glass glass) {
+    return glass
+        .panes()
+        .filter(panes -> panes.gap().isPresent() && panes.count() > 1)
+        .filter(panes -> glass.resistance().isEmpty())
+        .map(
+            panes ->
+                new Piece.Gaps(
+                    new GlassGap(panes.gap().get(), panes.emittance()),
+                    (int) panes.count() - 1,
+                    panes.count() * panes.thickness() / panes.conductivity()));
+  }
+
   private static Panes panes(GlassPanes told) {
     int count = (int) told.count();
     double pane = told.thickness() / told.conductivity();
-    double gap = told.gapConductance().map(conductance -> 1 / conductance).orElse(0.0);
+    double gap =
+        told.gapConductance()
+            .or(
+                () ->
+                    told.gap()
+                        .map(width -> new GlassGap(width, told.emittance()).ratedConductance()))
+            .map(conductance -> 1 / conductance)
+            .orElse(0.0);
     if (told.index().isPresent()) {
       double depth = told.extinction().orElse(0.0) * told.thickness();
       return Panes.ofIndex(count, told.index().get(), depth, pane, gap);

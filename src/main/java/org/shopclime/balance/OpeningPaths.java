@@ -48,7 +48,8 @@ final class OpeningPaths {
         outside(window, site, films),
         opaque
             ? Optional.empty()
-            : Optional.of(new Piece.Pane(optics, letThrough, place(window, site.face()))));
+            : Optional.of(new Piece.Pane(optics, letThrough, place(window, site.face()))),
+        Glazing.gaps(window.glass()));
   }
 
   private static Optional<Piece.Place> place(Window window, Face wall) {

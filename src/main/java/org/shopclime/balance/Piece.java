@@ -2,6 +2,7 @@ package org.shopclime.balance;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.shopclime.envelope.GlassGap;
 import org.shopclime.envelope.Nodes;
 import org.shopclime.sun.GlassOptics;
 import org.shopclime.sun.OverhangShade;
@@ -18,6 +19,7 @@ import org.shopclime.sun.Shading;
  * @param inside its side towards {@code room}
  * @param outside what lies on its other side
  * @param pane glass, for windows
+ * @param gaps gaps of air whose conductance follows temperature, for windows and panels of panes
  */
 record Piece(
     Component component,
@@ -26,7 +28,20 @@ record Piece(
     double area,
     RoomSide inside,
     OuterSide outside,
-    Optional<Pane> pane) {
+    Optional<Pane> pane,
+    Optional<Gaps> gaps) {
+
+  /** A path without such gaps. */
+  Piece(
+      Component component,
+      int room,
+      Nodes nodes,
+      double area,
+      RoomSide inside,
+      OuterSide outside,
+      Optional<Pane> pane) {
+    this(component, room, nodes, area, inside, outside, pane, Optional.empty());
+  }
 
   /** Part of the sun inside that contents and doors take in, the rest is scattered. */
   static final double INNER_ABSORPTANCE = 0.6;
@@ -154,6 +169,22 @@ record Piece(
    * @param place where it is in an upright wall; empty elsewhere
    */
   record Pane(GlassOptics optics, double letThrough, Optional<Place> place) {}
+
+  /**
+   * Equal gaps of air between panes.
+   *
+   * @param gap one of them
+   * @param count how many
+   * @param panes resistance of all panes, m²·K/W
+   */
+  record Gaps(GlassGap gap, int count, double panes) {
+
+    /** Conductance from face to face, W/(m²·K), the gaps sharing the difference. */
+    double conductance(double left, double right, double pressure) {
+      double one = gap.conductance((left + right) / 2, (left - right) / count, pressure);
+      return 1 / (panes + count / one);
+    }
+  }
 
   /**
    * A rectangle in an upright wall.

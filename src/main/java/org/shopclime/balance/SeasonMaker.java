@@ -60,7 +60,7 @@ final class SeasonMaker {
       layBoundaries(at);
       network = maker.make(at, year.weather().pressure());
     }
-    return new Made(network, new TrueRadiation(skeleton, maker, at));
+    return new Made(network, new TrueRadiation(skeleton, maker, at, year.weather().pressure()));
   }
 
   private void layBoundaries(Linearisation at) {

@@ -8,7 +8,8 @@ import org.shopclime.heat.March;
 
 /**
  * What radiation by the fourth power differs from radiation made linear at the faces' means of a
- * season, as heat on the faces.
+ * season, as heat on the faces; and what gaps between panes pass more or less than at the
+ * temperatures of their rating.
  *
  * <p>An outer face at T loses ε σ (T⁴ - Tm⁴ - 4 Tm³ (T - Tm)) more than the linear network says;
  * what it receives is exact there already ({@link Surroundings#before}). Inside, each face
@@ -67,15 +68,40 @@ final class TrueRadiation {
     }
   }
 
+  /**
+   * A pane with gaps.
+   *
+   * @param chain number of its chain
+   * @param area area, m²
+   * @param rated conductance in the network, W/(m²·K)
+   * @param gaps the gaps
+   */
+  private record Gapped(int chain, double area, double rated, Piece.Gaps gaps) {
+
+    /** Heat that passes from left to right beside what the network says, W. */
+    double passes(March march, double pressure) {
+      double left = march.leftFace(chain);
+      double right = march.rightFace(chain);
+      return area * (gaps.conductance(left, right, pressure) - rated) * (left - right);
+    }
+  }
+
   private final int chains;
+  private final double pressure;
+  private final List<Gapped> gapped = new ArrayList<>();
   private final List<Outer> outer = new ArrayList<>();
   private final List<List<Inner>> inner = new ArrayList<>();
 
-  TrueRadiation(Skeleton skeleton, NetworkMaker maker, Linearisation at) {
+  TrueRadiation(Skeleton skeleton, NetworkMaker maker, Linearisation at, double pressure) {
+    this.pressure = pressure;
     chains = skeleton.pieces().size();
     skeleton.rooms().forEach(room -> inner.add(new ArrayList<>()));
     for (int chain = 0; chain < chains; chain++) {
       Piece piece = skeleton.pieces().get(chain);
+      if (piece.gaps().isPresent()) {
+        double rated = piece.nodes().conductance(0);
+        gapped.add(new Gapped(chain, piece.area(), rated, piece.gaps().get()));
+      }
       if (piece.outside() instanceof Piece.Outdoors outdoors) {
         double black = outdoors.emittance() * piece.area();
         outer.add(new Outer(chain, black, at.left(chain)));
@@ -108,6 +134,11 @@ final class TrueRadiation {
     double[] right = new double[chains];
     for (Outer face : outer) {
       left[face.chain()] += face.lacks(march);
+    }
+    for (Gapped pane : gapped) {
+      double passes = pane.passes(march, pressure);
+      left[pane.chain()] -= passes;
+      right[pane.chain()] += passes;
     }
     for (int room = 0; room < inner.size(); room++) {
       exchange(inner.get(room), gains.applyAsDouble(room), march, left, right);

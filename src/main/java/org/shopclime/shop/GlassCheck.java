@@ -29,9 +29,10 @@ final class GlassCheck {
     if (panes.count() != Math.rint(panes.count())) {
       problems.add(new Problem(path + ".count", panes.count() + " panes", "a whole number"));
     }
-    if (panes.count() > 1 && panes.gapConductance().isEmpty()) {
-      String takes = "the conductance of the gap between the panes, such as \"6 W/m2K\"";
-      problems.add(new Problem(path + ".gapConductance", "nothing", takes));
+    if (panes.count() > 1 && panes.gapConductance().isPresent() == panes.gap().isPresent()) {
+      String found = panes.gap().isPresent() ? "both" : "neither";
+      String takes = "either \"gap\", its width, or \"gapConductance\", such as \"6 W/m2K\"";
+      problems.add(new Problem(path + ".gap", found, takes));
     }
     boolean byShares = panes.transmittance().isPresent() && panes.reflectance().isPresent();
     boolean byIndex = panes.index().isPresent() && panes.extinction().isPresent();

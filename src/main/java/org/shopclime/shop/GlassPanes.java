@@ -15,7 +15,10 @@ import org.shopclime.quantity.Kind;
  * @param index refractive index, 1
  * @param extinction extinction coefficient, 1/m
  * @param gapConductance conductance of a gap between panes, convection and radiation together,
- *     W/(m²·K)
+ *     W/(m²·K), at all temperatures
+ * @param gap width of a gap of air between panes, m, in place of its conductance, which then
+ *     follows temperature
+ * @param emittance infrared emittance of the panes towards such a gap, 0 to 1
  */
 public record GlassPanes(
     @Say(label = "Panes", min = 1, max = 4) double count,
@@ -60,4 +63,20 @@ public record GlassPanes(
             min = 0.1,
             max = 50,
             otherwise = "none")
-        Optional<Double> gapConductance) {}
+        Optional<Double> gapConductance,
+    @Say(
+            label = "Width of a gap",
+            help = "Of air; in place of its conductance.",
+            kind = Kind.LENGTH,
+            min = 0.001,
+            max = 0.1,
+            otherwise = "none")
+        Optional<Double> gap,
+    @Say(
+            label = "Emittance towards a gap",
+            help = "0.84 for bare glass.",
+            kind = Kind.FRACTION,
+            min = 0.01,
+            max = 1,
+            otherwise = "0.84")
+        double emittance) {}

@@ -48,7 +48,7 @@ public final class FabricFiles {
   private static final String TWO_PANES =
       "{'name': 'two clear panes', 'uFactor': '2.72 W/m2K', 'shgc': '0.76', 'panes':"
           + " {'count': 2, 'thickness': '3.048 mm', 'conductivity': '1 W/mK',"
-          + " 'transmittance': '0.836', 'reflectance': '0.075', 'gapConductance': '5.8 W/m2K'}}";
+          + " 'transmittance': '0.836', 'reflectance': '0.075', 'gap': '12 mm'}}";
   private static final String ONE_PANE =
       "{'name': 'one clear pane', 'uFactor': '5.8 W/m2K', 'shgc': '0.86', 'panes':"
           + " {'count': 1, 'thickness': '3.048 mm', 'conductivity': '1 W/mK',"

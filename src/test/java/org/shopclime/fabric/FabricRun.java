@@ -5,9 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -94,14 +92,5 @@ record FabricRun(String name, YearResult result) {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** All cases of the table of ranges, run once each. */
-  static Map<String, FabricRun> all(List<CSVRecord> ranges, YearWeather weather) {
-    Map<String, FabricRun> runs = new LinkedHashMap<>();
-    for (CSVRecord row : ranges) {
-      runs.computeIfAbsent(row.get("case"), name -> of(name, weather));
-    }
-    return runs;
   }
 }
