@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.shopclime.air.MoistAir;
 import org.shopclime.leakage.BasicLeakage;
@@ -8,8 +9,8 @@ import org.shopclime.leakage.DoorExchange;
 import org.shopclime.leakage.OutdoorAir;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanWay;
+import org.shopclime.shop.Place;
 import org.shopclime.shop.Schedule;
-import org.shopclime.shop.Shelter;
 
 /**
  * How much outdoor air enters each room through leaks, fans and open doors in given air.
@@ -29,9 +30,11 @@ final class AirOpenings {
   private final double[] stack;
   private final double[] wind;
   private final double[] shelteredWind;
+  private final Optional<Double> typedDensity;
 
-  AirOpenings(Skeleton skeleton, Shelter shelter) {
+  AirOpenings(Skeleton skeleton, Place place) {
     this.skeleton = skeleton;
+    typedDensity = place.airDensity();
     int rooms = skeleton.rooms().size();
     stack = new double[rooms];
     wind = new double[rooms];
@@ -39,7 +42,7 @@ final class AirOpenings {
     for (int room = 0; room < rooms; room++) {
       double height = skeleton.rooms().get(room).height();
       stack[room] = BasicLeakage.stackCoefficientAt(height);
-      wind[room] = BasicLeakage.windCoefficientAt(height, shelter.shelterClass());
+      wind[room] = BasicLeakage.windCoefficientAt(height, place.shelter().shelterClass());
       shelteredWind[room] = Math.sqrt(wind[room] / BasicLeakage.windCoefficient(1, 1));
     }
   }
@@ -76,7 +79,7 @@ final class AirOpenings {
   double flow(
       int room, double celsius, HourAir out, Plan plan, int slot, int slots, double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    double density = out.dryAirDensity();
+    double density = typedDensity.orElseGet(out::dryAirDensity);
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(

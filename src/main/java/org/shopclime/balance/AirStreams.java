@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.shopclime.climate.HotDay;
-import org.shopclime.shop.Shelter;
+import org.shopclime.shop.Place;
 
 /** Outdoor air that enters each room on a day, by {@link AirOpenings}: leaks, fans, open doors. */
 public final class AirStreams {
@@ -14,8 +14,8 @@ public final class AirStreams {
   private final HourAir[] outdoors = new HourAir[Profile.HOURS];
   private final Map<DayKind, List<AirOpenings.Plan>> plans = new EnumMap<>(DayKind.class);
 
-  AirStreams(Skeleton skeleton, HotDay day, Shelter shelter, Week week) {
-    openings = new AirOpenings(skeleton, shelter);
+  AirStreams(Skeleton skeleton, HotDay day, Place place, Week week) {
+    openings = new AirOpenings(skeleton, place);
     for (int hour = 1; hour <= Profile.HOURS; hour++) {
       outdoors[hour - 1] =
           new HourAir(

@@ -3,6 +3,7 @@ package org.shopclime.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.shopclime.envelope.Assembly;
 import org.shopclime.envelope.Nodes;
 import org.shopclime.envelope.Path;
@@ -32,7 +33,11 @@ final class FacePaths {
       Piece.OuterSide below =
           path.outerConductance() > 0
               ? new Piece.Ground(
-                  path.outerConductance(), path.depth(), path.soilConductivity(), path.edgeLoss())
+                  path.outerConductance(),
+                  path.depth(),
+                  path.soilConductivity(),
+                  path.edgeLoss(),
+                  held(face))
               : new Piece.Nothing();
       return List.of(
           new Piece(line, site.room(), path.nodes(), net, site.inside(), below, Optional.empty()));
@@ -74,17 +79,21 @@ final class FacePaths {
       return new Piece.Nothing();
     }
     if (site.isGround()) {
-      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2, 0);
+      return new Piece.Ground(Piece.DIRECT_CONTACT, 0.5, 2, 0, held(face));
     }
     if (site.behind() >= 0) {
-      return new Piece.OtherRoom(site.behind(), site.farSide(face.emittanceOutside()));
+      return new Piece.OtherRoom(site.behind(), site.farSide());
     }
     return new Piece.Outdoors(
         site.outerTilt(),
         face.azimuth(),
         face.absorptance().likely(),
         face.emittanceOutside(),
-        films.outside(),
-        Shades.of(face, face.width(), face.height()));
+        site.outdoorFilm(films),
+        Shades.of(face));
+  }
+
+  private static OptionalDouble held(Face face) {
+    return face.groundTemperature().map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 }

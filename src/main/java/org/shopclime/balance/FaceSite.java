@@ -7,6 +7,8 @@ import org.shopclime.shop.Part;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.Spandrel;
+import org.shopclime.shop.Window;
 
 /**
  * A face in its room: what lies behind it and which films stand before it.
@@ -29,9 +31,11 @@ record FaceSite(
     Piece.RoomSide inside =
         new Piece.RoomSide(
             face.emittanceInside(),
-            films.inside(part, ground, face.tilt()),
+            face.filmInside().orElse(films.inside(part, ground, face.tilt())),
             plane(face.part(), face.tilt(), face.azimuth()),
-            face.part() == Part.FLOOR);
+            face.part() == Part.FLOOR,
+            face.absorptanceInside(),
+            face.netArea() > 0 ? face.sunShare() / face.netArea() : 0);
     double insideFilm = films.insideResistance(part, ground, face.tilt());
     double outsideFilm = behind >= 0 ? insideFilm : films.outsideResistance();
     return new FaceSite(room, face, behind, inside, insideFilm, outsideFilm);
@@ -84,13 +88,54 @@ record FaceSite(
     return face.behind().toLowerCase(Locale.ROOT).equals("nothing");
   }
 
-  /** The inner side of a window or door in this face. */
+  /** The inner side of a door in this face. */
   Piece.RoomSide opening(double emittance) {
-    return new Piece.RoomSide(emittance, inside.convective(), inside.plane(), false);
+    return new Piece.RoomSide(
+        emittance, inside.convective(), inside.plane(), false, Piece.INNER_ABSORPTANCE, 0);
   }
 
-  /** The side of a partition that looks into the room behind it: a floor is the ceiling below. */
+  /** The inner side of a window in this face. */
+  Piece.RoomSide opening(Window window) {
+    double absorptance =
+        window.spandrel().map(Spandrel::absorptanceInside).orElse(Piece.INNER_ABSORPTANCE);
+    return new Piece.RoomSide(
+        window.emittanceInside(),
+        window.filmInside().orElse(inside.convective()),
+        inside.plane(),
+        false,
+        absorptance,
+        0);
+  }
+
+  /** Convective film of the face outdoors, W/(m²·K). */
+  double outdoorFilm(SeasonFilms films) {
+    return face.filmOutside().orElse(films.outside());
+  }
+
+  /** The side of this partition that looks into the room behind it. */
+  Piece.RoomSide farSide() {
+    return farSide(
+        face.emittanceOutside(),
+        face.filmOutside().orElse(inside.convective()),
+        face.absorptance().likely());
+  }
+
+  /** The far side of a door in this partition. */
   Piece.RoomSide farSide(double emittance) {
+    return farSide(
+        emittance, face.filmOutside().orElse(inside.convective()), Piece.INNER_ABSORPTANCE);
+  }
+
+  /** The far side of a window in this partition. */
+  Piece.RoomSide farSide(Window window) {
+    double film = window.filmOutside().orElse(face.filmOutside().orElse(inside.convective()));
+    double absorptance =
+        window.spandrel().map(Spandrel::absorptance).orElse(Piece.INNER_ABSORPTANCE);
+    return farSide(window.emittanceOutside(), film, absorptance);
+  }
+
+  /** A floor is the ceiling of the room below. */
+  private Piece.RoomSide farSide(double emittance, double film, double absorptance) {
     Part part =
         switch (face.part()) {
           case FLOOR -> Part.CEILING;
@@ -99,9 +144,11 @@ record FaceSite(
         };
     return new Piece.RoomSide(
         emittance,
-        inside.convective(),
+        film,
         plane(part, 180 - face.tilt(), face.azimuth() + 180),
-        part == Part.FLOOR);
+        part == Part.FLOOR,
+        absorptance,
+        0);
   }
 
   /** Slope of the outer side; a floor or ceiling left at the slope of a wall is level. */

@@ -96,8 +96,12 @@ final class NetworkMaker {
   private End side(
       int room, Piece.RoomSide side, double area, double faceCelsius, Linearisation at) {
     double black = Films.radiative(1, (faceCelsius + at.star(room)) / 2);
-    double resistance =
-        (1 - side.emittance()) / side.emittance() + 1 / factors.get(room).of(side.plane());
-    return new End.Room(room, side.convective() * area, black / resistance * area);
+    return new End.Room(room, side.convective() * area, black * exchangeArea(room, side, area));
+  }
+
+  /** Area of a black face that would exchange as much with a room's radiant node, m². */
+  double exchangeArea(int room, Piece.RoomSide side, double area) {
+    return area
+        / ((1 - side.emittance()) / side.emittance() + 1 / factors.get(room).of(side.plane()));
   }
 }

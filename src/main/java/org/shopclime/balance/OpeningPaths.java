@@ -6,13 +6,14 @@ import org.shopclime.envelope.Assembly;
 import org.shopclime.envelope.Layer;
 import org.shopclime.envelope.Nodes;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.Face;
+import org.shopclime.shop.Spandrel;
 import org.shopclime.shop.Window;
 import org.shopclime.sun.GlassOptics;
 
 /** Heat paths through a window or a door. */
 final class OpeningPaths {
 
-  private static final double GLASS_EMITTANCE = 0.84;
   private static final double DOOR_EMITTANCE = 0.9;
 
   private OpeningPaths() {}
@@ -24,30 +25,60 @@ final class OpeningPaths {
    * @param site the face it is in
    * @param films films of the season
    * @param lines where its line is put
-   * @return the glass
+   * @return the glass, or the opaque panel in its place
    */
   static Piece window(Window window, FaceSite site, SeasonFilms films, LineList lines) {
-    GlassOptics optics = GlassOptics.ofWindow(window.glass().uFactor(), window.glass().shgc());
+    GlassOptics optics = Glazing.of(window.glass());
+    boolean opaque = window.spandrel().isPresent();
     Component line =
         lines.add(
-            ComponentKind.WINDOW,
+            opaque ? ComponentKind.WALL : ComponentKind.WINDOW,
             window.name(),
             site.room(),
             site.behind(),
             window.area(),
             site.isNothing() ? 0 : window.glass().uFactor());
-    Piece.Shade shade =
-        Shades.of(site.face(), window.overhang(), window.width(), window.height(), window.sill());
+    double letThrough = window.innerShade() * window.outerShade();
     return new Piece(
         line,
         site.room(),
         Nodes.of(List.of(Layer.massless("glass", optics.glassResistance()))),
         window.area(),
-        site.opening(GLASS_EMITTANCE),
-        outside(site, 0, GLASS_EMITTANCE, films, shade),
-        Optional.of(
-            new Piece.Pane(
-                optics, window.innerShade() * window.outerShade(), optics.diffuseInnerShare())));
+        site.opening(window),
+        outside(window, site, films),
+        opaque
+            ? Optional.empty()
+            : Optional.of(new Piece.Pane(optics, letThrough, place(window, site.face()))),
+        Glazing.gaps(window.glass()));
+  }
+
+  private static Optional<Piece.Place> place(Window window, Face wall) {
+    return Math.abs(wall.tilt() - 90) < 10
+        ? Optional.of(
+            new Piece.Place(
+                wall.azimuth(),
+                wall.width(),
+                wall.height(),
+                window.offset(),
+                window.sill(),
+                window.width(),
+                window.height()))
+        : Optional.empty();
+  }
+
+  private static Piece.OuterSide outside(Window window, FaceSite site, SeasonFilms films) {
+    if (site.isNothing()) {
+      return new Piece.Nothing();
+    }
+    return site.behind() >= 0
+        ? new Piece.OtherRoom(site.behind(), site.farSide(window))
+        : new Piece.Outdoors(
+            site.outerTilt(),
+            site.face().azimuth(),
+            window.spandrel().map(Spandrel::absorptance).orElse(0.0),
+            window.emittanceOutside(),
+            window.filmOutside().orElse(site.outdoorFilm(films)),
+            Shades.of(site.face(), window));
   }
 
   /**
@@ -65,26 +96,23 @@ final class OpeningPaths {
     Component line =
         lines.add(
             ComponentKind.DOOR, door.name(), site.room(), site.behind(), door.area(), uFactor);
-    Piece.Shade shade = Shades.of(site.face(), door.width(), door.height());
-    Piece.OuterSide outside =
-        outside(site, door.absorptance().likely(), DOOR_EMITTANCE, films, shade);
-    return FacePaths.through(line, assembly, door.area(), site.opening(DOOR_EMITTANCE), outside);
+    return FacePaths.through(
+        line, assembly, door.area(), site.opening(DOOR_EMITTANCE), outside(door, site, films));
   }
 
-  /** What lies behind a window or door; in a wall against ground it looks into a light well. */
-  private static Piece.OuterSide outside(
-      FaceSite site, double absorptance, double emittance, SeasonFilms films, Piece.Shade shade) {
+  /** What lies behind a door; in a wall against ground it looks into a light well. */
+  private static Piece.OuterSide outside(Door door, FaceSite site, SeasonFilms films) {
     if (site.isNothing()) {
       return new Piece.Nothing();
     }
     return site.behind() >= 0
-        ? new Piece.OtherRoom(site.behind(), site.farSide(emittance))
+        ? new Piece.OtherRoom(site.behind(), site.farSide(DOOR_EMITTANCE))
         : new Piece.Outdoors(
             site.outerTilt(),
             site.face().azimuth(),
-            absorptance,
-            emittance,
-            films.outside(),
-            shade);
+            door.absorptance().likely(),
+            DOOR_EMITTANCE,
+            site.outdoorFilm(films),
+            Shades.ofDoor(site.face(), door.width(), door.height()));
   }
 }

@@ -1,7 +1,12 @@
 package org.shopclime.balance;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shopclime.envelope.GlassGap;
 import org.shopclime.envelope.Nodes;
+import org.shopclime.sun.GlassOptics;
+import org.shopclime.sun.OverhangShade;
+import org.shopclime.sun.Shading;
 
 /**
  * One path of heat through a face, door or window, or one kind of contents: a chain of the network
@@ -14,6 +19,7 @@ import org.shopclime.envelope.Nodes;
  * @param inside its side towards {@code room}
  * @param outside what lies on its other side
  * @param pane glass, for windows
+ * @param gaps gaps of air whose conductance follows temperature, for windows and panels of panes
  */
 record Piece(
     Component component,
@@ -22,9 +28,22 @@ record Piece(
     double area,
     RoomSide inside,
     OuterSide outside,
-    Optional<Pane> pane) {
+    Optional<Pane> pane,
+    Optional<Gaps> gaps) {
 
-  /** Part of the sun falling on an inner face that opaque faces take in, the rest is scattered. */
+  /** A path without such gaps. */
+  Piece(
+      Component component,
+      int room,
+      Nodes nodes,
+      double area,
+      RoomSide inside,
+      OuterSide outside,
+      Optional<Pane> pane) {
+    this(component, room, nodes, area, inside, outside, pane, Optional.empty());
+  }
+
+  /** Part of the sun inside that contents and doors take in, the rest is scattered. */
   static final double INNER_ABSORPTANCE = 0.6;
 
   /** Conductance that stands for direct contact, W/(m²·K): it costs 0.01 K at 100 W/m². */
@@ -37,8 +56,29 @@ record Piece(
    * @param convective film coefficient to the air without radiation, W/(m²·K)
    * @param plane the plane it lies in; pieces of one plane do not see each other
    * @param isFloor true where sun through windows falls first
+   * @param absorptance part of the sun falling on it that it takes in, if it is opaque
+   * @param sunShare part of all sun let into the room that ends on a square metre of it, where that
+   *     is told by shares, 1/m²
    */
-  record RoomSide(double emittance, double convective, String plane, boolean isFloor) {}
+  record RoomSide(
+      double emittance,
+      double convective,
+      String plane,
+      boolean isFloor,
+      double absorptance,
+      double sunShare) {
+
+    /** Whether its back is upright and looks to a compass direction within 45 degrees. */
+    boolean looksTo(double azimuth) {
+      int slash = plane.indexOf('/');
+      if (slash < 0) {
+        return false;
+      }
+      double tilt = Double.parseDouble(plane.substring(0, slash));
+      double off = Double.parseDouble(plane.substring(slash + 1)) - azimuth;
+      return tilt > 60 && tilt < 120 && Math.cos(Math.toRadians(off)) > Math.sqrt(0.5);
+    }
+  }
 
   /** What lies on the outer side. */
   sealed interface OuterSide {}
@@ -69,9 +109,21 @@ record Piece(
    * @param depth depth at which that temperature is taken, m
    * @param soilConductivity conductivity of the soil, W/(m·K)
    * @param edgeLoss winter loss of a slab at its edge, W/K; 0 where it has none
+   * @param held temperature at which the owner says it stays, °C; empty: by depth and day
    */
-  record Ground(double conductance, double depth, double soilConductivity, double edgeLoss)
-      implements OuterSide {}
+  record Ground(
+      double conductance,
+      double depth,
+      double soilConductivity,
+      double edgeLoss,
+      OptionalDouble held)
+      implements OuterSide {
+
+    /** Ground of the place and season. */
+    Ground(double conductance, double depth, double soilConductivity, double edgeLoss) {
+      this(conductance, depth, soilConductivity, edgeLoss, OptionalDouble.empty());
+    }
+  }
 
   /**
    * Another room.
@@ -88,19 +140,69 @@ record Piece(
    * What stands before an outer face.
    *
    * @param letThrough part of the direct sun that trees let through
-   * @param depth depth of an overhang, m; 0: none
-   * @param gap height of its underside above the top of what is shaded, m
-   * @param width width of what is shaded, m
-   * @param height its height, m
+   * @param boards overhang and fins; empty: none, or the face is far from upright
+   * @param sky part of an even sky's light that they leave
+   * @param ground part of the light of even ground that they leave
    */
-  record Shade(double letThrough, double depth, double gap, double width, double height) {}
+  record Shade(double letThrough, Optional<Shading> boards, double sky, double ground) {
+
+    /** Trees alone. */
+    static Shade trees(double letThrough) {
+      return new Shade(letThrough, Optional.empty(), 1, 1);
+    }
+
+    /** Trees and boards. */
+    static Shade of(double letThrough, Shading boards) {
+      return new Shade(
+          letThrough,
+          Optional.of(boards),
+          OverhangShade.skyFraction(boards),
+          OverhangShade.groundFraction(boards));
+    }
+  }
 
   /**
    * Glass.
    *
    * @param optics transmittance and absorptance by angle
    * @param letThrough part of the sun that curtains and screens let through
-   * @param absorbedInside part of the sun absorbed in the glass that is put on its inner face
+   * @param place where it is in an upright wall; empty elsewhere
    */
-  record Pane(org.shopclime.sun.GlassOptics optics, double letThrough, double absorbedInside) {}
+  record Pane(GlassOptics optics, double letThrough, Optional<Place> place) {}
+
+  /**
+   * Equal gaps of air between panes.
+   *
+   * @param gap one of them
+   * @param count how many
+   * @param panes resistance of all panes, m²·K/W
+   */
+  record Gaps(GlassGap gap, int count, double panes) {
+
+    /** Conductance from face to face, W/(m²·K), the gaps sharing the difference. */
+    double conductance(double left, double right, double pressure) {
+      double one = gap.conductance((left + right) / 2, (left - right) / count, pressure);
+      return 1 / (panes + count / one);
+    }
+  }
+
+  /**
+   * A rectangle in an upright wall.
+   *
+   * @param azimuth direction the wall looks to, degrees from north
+   * @param wallWidth width of the wall, m
+   * @param wallHeight its height, m
+   * @param offset from its left edge seen from outdoors, m
+   * @param sill height above its bottom, m
+   * @param width width, m
+   * @param height height, m
+   */
+  record Place(
+      double azimuth,
+      double wallWidth,
+      double wallHeight,
+      double offset,
+      double sill,
+      double width,
+      double height) {}
 }

@@ -1,7 +1,9 @@
 package org.shopclime.balance;
 
+import java.util.Arrays;
 import org.shopclime.gain.HeatGain;
 import org.shopclime.shop.Room;
+import org.shopclime.shop.SetBack;
 import org.shopclime.shop.Shop;
 
 /** Gains and plant hours of one room on each of the fourteen days a year is made of. */
@@ -13,6 +15,7 @@ final class RoomYear {
   private final double[][] working = new double[YearWeek.PLANS][Profile.HOURS];
   private final boolean[][] cooling = new boolean[YearWeek.PLANS][Profile.HOURS];
   private final boolean[][] heating = new boolean[YearWeek.PLANS][Profile.HOURS];
+  private final double[][] heatedTo = new double[YearWeek.PLANS][DaySlots.COUNT];
 
   RoomYear(Shop shop, Skeleton skeleton, int room, YearWeek week) {
     Room owner = skeleton.rooms().get(room);
@@ -37,6 +40,28 @@ final class RoomYear {
         cooling[plan][hour] = mean(cooled, hour) >= 0.5;
         heating[plan][hour] = mean(heated, hour) >= 0.5;
       }
+      double usual = owner.heatedTo().orElse(shop.work().winterTemperature());
+      Arrays.fill(heatedTo[plan], usual);
+      if (owner.setBack().isPresent()) {
+        setBack(owner.setBack().get(), usual, week, plan);
+      }
+    }
+  }
+
+  /** The set point at the end of each slot; a rise may run past midnight, as the day repeats. */
+  private void setBack(SetBack told, double usual, YearWeek week, int plan) {
+    DaySlots back = week.slots(told.when(), plan);
+    if (back.hours() == 0) {
+      return;
+    }
+    for (int slot = 0; slot < DaySlots.COUNT; slot++) {
+      int since = 0;
+      while (back.at(Math.floorMod(slot - since, DaySlots.COUNT)) == 0) {
+        since++;
+      }
+      double seconds = since * DaySlots.SECONDS;
+      double risen = since == 0 ? 0 : seconds < told.rise() ? seconds / told.rise() : 1;
+      heatedTo[plan][slot] = told.temperature() + risen * (usual - told.temperature());
     }
   }
 
@@ -70,5 +95,10 @@ final class RoomYear {
 
   boolean heatingOn(int plan, int hour) {
     return heating[plan][hour];
+  }
+
+  /** Temperature it is heated to at the end of a slot of the day, °C. */
+  double heatedTo(int plan, int slot) {
+    return heatedTo[plan][slot];
   }
 }

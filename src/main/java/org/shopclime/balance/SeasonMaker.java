@@ -40,7 +40,15 @@ final class SeasonMaker {
     rooms = skeleton.rooms().size();
   }
 
-  Network make() {
+  /**
+   * What is made for a season.
+   *
+   * @param network network with radiation linear about the season's means
+   * @param radiation what true radiation differs from that
+   */
+  record Made(Network network, TrueRadiation radiation) {}
+
+  Made make() {
     NetworkMaker maker = new NetworkMaker(skeleton);
     double outdoor =
         IntStream.of(hours).mapToDouble(year.weather()::dryBulb).average().orElseThrow();
@@ -52,7 +60,7 @@ final class SeasonMaker {
       layBoundaries(at);
       network = maker.make(at, year.weather().pressure());
     }
-    return network;
+    return new Made(network, new TrueRadiation(skeleton, maker, at, year.weather().pressure()));
   }
 
   private void layBoundaries(Linearisation at) {

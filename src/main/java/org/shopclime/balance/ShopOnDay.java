@@ -52,7 +52,7 @@ record ShopOnDay(
         sun,
         week,
         new GainDays(skeleton, week),
-        new AirStreams(skeleton, day, shop.place().shelter(), week));
+        new AirStreams(skeleton, day, shop.place(), week));
   }
 
   /** The same shop and sun under other outdoor air. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
+import org.shopclime.heat.March;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomCooling;
@@ -21,8 +22,9 @@ import org.shopclime.shop.Shop;
  * Every span is taken at its likely value.
  *
  * <p>Months with a mean of 15 °C and more have the films of the cooling season, the others those of
- * the heating season. Radiation is linear about the faces' mean temperatures of the season. Can be
- * read by several threads at once.
+ * the heating season. The networks are linear about the faces' mean temperatures of the season;
+ * what true radiation differs from that is put on the faces step by step. Can be read by several
+ * threads at once.
  */
 public final class ShopYear {
 
@@ -35,6 +37,7 @@ public final class ShopYear {
   private final Season[] seasons;
   private final List<Season> standing;
   private final List<Network> networks;
+  private final List<TrueRadiation> radiation;
   private final YearDrivers drivers;
   private final AirOpenings openings;
   private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
@@ -50,7 +53,7 @@ public final class ShopYear {
     seasons = SeasonOfMonth.of(weather);
     skeleton = SkeletonMaker.of(shop, Season.COOLING);
     sun = new YearSun(skeleton.pieces(), weather, shop.place().groundReflectance());
-    openings = new AirOpenings(skeleton, shop.place().shelter());
+    openings = new AirOpenings(skeleton, shop.place());
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       int of = plan;
       air.add(
@@ -71,7 +74,10 @@ public final class ShopYear {
       }
     }
     standing = Arrays.stream(seasons).distinct().sorted().toList();
-    networks = standing.stream().map(season -> new SeasonMaker(this, season).make()).toList();
+    List<SeasonMaker.Made> made =
+        standing.stream().map(season -> new SeasonMaker(this, season).make()).toList();
+    networks = made.stream().map(SeasonMaker.Made::network).toList();
+    radiation = made.stream().map(SeasonMaker.Made::radiation).toList();
   }
 
   /**
@@ -176,6 +182,28 @@ public final class ShopYear {
   }
 
   /**
+   * Sets the heat on the faces so that radiation follows the fourth power of their temperatures at
+   * the end of the last step, while the network keeps its constant coefficients.
+   *
+   * @param into drivers of that hour's network, filled by {@link #fill}
+   * @param march the network of that hour as the last step left it
+   * @param hour 0 to 8,759
+   */
+  public void radiate(Drivers into, March march, int hour) {
+    RoomYear[] owners = rooms.toArray(RoomYear[]::new);
+    int plan = plan(hour);
+    radiation
+        .get(networkOf(hour))
+        .set(
+            march,
+            room -> owners[room].radiant(plan, hour % Profile.HOURS),
+            (chain, left, right) -> {
+              into.leftSource(chain, drivers.left(chain, hour) + left);
+              into.rightSource(chain, drivers.right(chain, hour) + right);
+            });
+  }
+
+  /**
    * Outdoor air entering a room.
    *
    * @param room index of the room
@@ -274,14 +302,33 @@ public final class ShopYear {
   }
 
   /**
-   * Temperature a room is heated to; where it is cooled too, no higher than it is cooled to, so
-   * that the plants never work against each other.
+   * Temperature a room is heated to outside of a set-back; where it is cooled too, no higher than
+   * it is cooled to, so that the plants never work against each other.
    *
    * @param room index of the room
    * @return °C
    */
   public double heatedTo(int room) {
-    double wished = room(room).heatedTo().orElse(shop.work().winterTemperature());
+    return noHigher(room, room(room).heatedTo().orElse(shop.work().winterTemperature()));
+  }
+
+  /**
+   * Temperature a room is heated to at the end of a part of an hour, set-back counted. A step of a
+   * year's run brings the air to where the set point is when the step ends; while it rises, the
+   * mean of the step is so half a step ahead.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @param end when that part ends, as a share of the hour, above 0 to 1; told to five minutes
+   * @return °C
+   */
+  public double heatedTo(int room, int hour, double end) {
+    int slots = (int) Math.ceil(end * DaySlots.PER_HOUR - 1e-9);
+    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR + slots - 1;
+    return noHigher(room, rooms.get(room).heatedTo(plan(hour), slot));
+  }
+
+  private double noHigher(int room, double wished) {
     return cooling(room) == RoomCooling.NONE ? wished : Math.min(wished, cooledTo(room));
   }
 

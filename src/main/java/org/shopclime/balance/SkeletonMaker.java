@@ -80,7 +80,13 @@ final class SkeletonMaker {
               room,
               path.nodes(),
               path.area(),
-              new Piece.RoomSide(0.9, films.inside(Part.WALL, false, 90), "contents", false),
+              new Piece.RoomSide(
+                  0.9,
+                  films.inside(Part.WALL, false, 90),
+                  "contents",
+                  false,
+                  Piece.INNER_ABSORPTANCE,
+                  0),
               new Piece.Nothing(),
               Optional.empty()));
     }

@@ -18,7 +18,7 @@ record SunHeat(List<Piece> pieces, SunOnShop sun, List<SunInside> inside) {
         skeleton.pieces(),
         sun,
         IntStream.range(0, skeleton.rooms().size())
-            .mapToObj(room -> new SunInside(skeleton.pieces(), room))
+            .mapToObj(room -> SunInside.of(skeleton, room))
             .toList());
   }
 
@@ -26,9 +26,9 @@ record SunHeat(List<Piece> pieces, SunOnShop sun, List<SunInside> inside) {
   void put(int chain, int hour, HourSink into) {
     Piece piece = pieces.get(chain);
     double absorbed = sun.absorbed(chain, hour) * piece.area();
-    double insidePart = piece.pane().map(Piece.Pane::absorbedInside).orElse(0.0);
-    into.addLeft(chain, hour, absorbed * (1 - insidePart));
-    into.addRight(chain, hour, absorbed * insidePart);
+    double inner = sun.absorbedInside(chain, hour) * piece.area();
+    into.addLeft(chain, hour, absorbed - inner);
+    into.addRight(chain, hour, inner);
     if (piece.pane().isPresent()) {
       scatter(piece, chain, hour, into);
     }
@@ -39,11 +39,13 @@ record SunHeat(List<Piece> pieces, SunOnShop sun, List<SunInside> inside) {
     double diffuse = sun.diffuse(chain, hour) * window.area();
     if (beam + diffuse > 0) {
       SunInside spread = inside.get(window.room());
+      double[] direct = spread.direct(chain, sun.sun(hour));
+      double[] scattered = spread.scattered(chain);
       for (int other = 0; other < pieces.size(); other++) {
         int left = 2 * other;
         int right = left + 1;
-        into.addLeft(other, hour, beam * spread.direct(left) + diffuse * spread.scattered(left));
-        into.addRight(other, hour, beam * spread.direct(right) + diffuse * spread.scattered(right));
+        into.addLeft(other, hour, beam * direct[left] + diffuse * scattered[left]);
+        into.addRight(other, hour, beam * direct[right] + diffuse * scattered[right]);
       }
     }
   }

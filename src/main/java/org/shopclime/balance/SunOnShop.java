@@ -16,7 +16,9 @@ import org.shopclime.sun.SunPosition;
 
 /**
  * Sun of a clear day on the outer faces: what each square metre takes in and, for glass, lets
- * through. Taken at the middle of each hour. Overhangs and trees hold back direct sun only.
+ * through. Taken at the middle of each hour. Trees hold back direct sun only; overhangs and fins
+ * also the light around the sun, as much of it as of the sun itself, and their share of sky and
+ * ground.
  */
 final class SunOnShop {
 
@@ -24,11 +26,15 @@ final class SunOnShop {
   private static final double OZONE = 0.3;
 
   private final double[][] absorbed;
+  private final double[][] absorbedInside;
   private final double[][] beam;
   private final double[][] diffuse;
+  private final SunAngles[] suns;
 
   SunOnShop(int chains, int hours) {
     absorbed = new double[chains][hours];
+    absorbedInside = new double[chains][hours];
+    suns = new SunAngles[hours];
     beam = new double[chains][hours];
     diffuse = new double[chains][hours];
   }
@@ -79,6 +85,7 @@ final class SunOnShop {
                 day.waterCm(),
                 day.aerosol(),
                 groundReflectance);
+        place(hour - 1, sun);
         Map<String, FaceSun> faces = new HashMap<>();
         for (int chain = 0; chain < pieces.size(); chain++) {
           if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
@@ -94,36 +101,68 @@ final class SunOnShop {
                             sky.diffuseHorizontal(),
                             dayOfYear,
                             groundReflectance));
-            put(chain, hour - 1, pieces.get(chain), outdoors, sun, face);
+            add(chain, hour - 1, pieces.get(chain), outdoors, sun, face, 1);
           }
         }
       }
     }
   }
 
-  /** Sets what one square metre of an outdoor path takes in and lets through in one hour. */
-  void put(int chain, int hour, Piece piece, Piece.Outdoors outdoors, SunAngles sun, FaceSun face) {
+  /**
+   * Adds what one square metre of an outdoor path takes in and lets through in a part of an hour.
+   *
+   * @param weight length of that part, as a share of the time in which the sun is up
+   */
+  void add(
+      int chain,
+      int hour,
+      Piece piece,
+      Piece.Outdoors outdoors,
+      SunAngles sun,
+      FaceSun face,
+      double weight) {
     Piece.Shade shade = outdoors.shade();
-    double lit = shade.letThrough();
-    if (shade.depth() > 0 && outdoors.tilt() > 80 && outdoors.tilt() < 100) {
-      lit *=
-          OverhangShade.sunlitFraction(
-              sun, outdoors.azimuth(), shade.width(), shade.height(), shade.depth(), shade.gap());
+    double lit = 1;
+    if (shade.boards().isPresent()) {
+      lit = OverhangShade.sunlitFraction(sun, outdoors.azimuth(), shade.boards().get());
     }
-    double direct = face.beam() * lit;
-    double scattered = face.sky() + face.ground();
+    double direct = face.beam() * lit * shade.letThrough();
+    double scattered =
+        face.around() * lit
+            + (face.sky() - face.around()) * shade.sky()
+            + face.ground() * shade.ground();
     if (piece.pane().isPresent()) {
       Piece.Pane pane = piece.pane().get();
-      absorbed[chain][hour] =
-          pane.letThrough()
-              * (direct * pane.optics().absorptance(face.incidenceDeg())
-                  + scattered * pane.optics().diffuseAbsorptance());
-      beam[chain][hour] =
-          pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
-      diffuse[chain][hour] = pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
+      double ofBeam = pane.letThrough() * direct * pane.optics().absorptance(face.incidenceDeg());
+      double ofSky = pane.letThrough() * scattered * pane.optics().diffuseAbsorptance();
+      absorbed[chain][hour] += weight * (ofBeam + ofSky);
+      absorbedInside[chain][hour] += weight * ofSky * pane.optics().diffuseInnerShare();
+      if (ofBeam > 0) {
+        absorbedInside[chain][hour] +=
+            weight * ofBeam * pane.optics().innerShare(face.incidenceDeg());
+      }
+      beam[chain][hour] +=
+          weight * pane.letThrough() * direct * pane.optics().transmittance(face.incidenceDeg());
+      diffuse[chain][hour] +=
+          weight * pane.letThrough() * scattered * pane.optics().diffuseTransmittance();
     } else {
-      absorbed[chain][hour] = outdoors.absorptance() * (direct + scattered);
+      absorbed[chain][hour] += weight * outdoors.absorptance() * (direct + scattered);
     }
+  }
+
+  /** Tells where the sun stands in an hour, for following its beam inside. */
+  void place(int hour, SunAngles sun) {
+    suns[hour] = sun;
+  }
+
+  /** Part of what glass takes in that acts at its inner face, W/m². */
+  double absorbedInside(int chain, int hour) {
+    return absorbedInside[chain][hour];
+  }
+
+  /** Where the sun stands in an hour in which there is any. */
+  SunAngles sun(int hour) {
+    return suns[hour];
   }
 
   /** Sun taken in by an outer face or by glass, W/m², by chain and hour (0 = hour ending 1). */

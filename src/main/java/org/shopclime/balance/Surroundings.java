@@ -66,7 +66,13 @@ final class Surroundings {
    * @return °C, through all of the day
    */
   static double below(Piece.Ground ground, GroundTemperature wave, int dayOfYear) {
-    return wave.at(
-        ground.depth(), dayOfYear, ground.soilConductivity() * SOIL_DIFFUSIVITY_PER_CONDUCTIVITY);
+    return ground
+        .held()
+        .orElseGet(
+            () ->
+                wave.at(
+                    ground.depth(),
+                    dayOfYear,
+                    ground.soilConductivity() * SOIL_DIFFUSIVITY_PER_CONDUCTIVITY));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.shopclime.sun.FaceSun;
 import org.shopclime.sun.PerezSky;
+import org.shopclime.sun.SunAngles;
 
 /** Sun of every hour of a year on the outer faces of a shop, and its sums. */
 final class YearSun {
@@ -35,6 +36,21 @@ final class YearSun {
   }
 
   private void shine(int hour, YearWeather weather, double groundReflectance) {
+    List<SunAngles> suns = weather.suns(hour);
+    if (suns.isEmpty()) { // light while the sun is down
+      shine(hour, weather, groundReflectance, weather.sun(hour), 1);
+    }
+    for (SunAngles sun : suns) {
+      shine(hour, weather, groundReflectance, sun, 1.0 / suns.size());
+    }
+    onShop.place(hour, weather.sun(hour));
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      transmitted[chain] += (onShop.beam(chain, hour) + onShop.diffuse(chain, hour)) * KILOWATTS;
+    }
+  }
+
+  private void shine(
+      int hour, YearWeather weather, double groundReflectance, SunAngles sun, double weight) {
     Map<String, FaceSun> faces = new LinkedHashMap<>();
     for (int chain = 0; chain < pieces.size(); chain++) {
       if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
@@ -45,18 +61,18 @@ final class YearSun {
                     PerezSky.on(
                         outdoors.tilt(),
                         outdoors.azimuth(),
-                        weather.sun(hour),
+                        sun,
                         weather.direct(hour),
                         weather.diffuse(hour),
                         hour / Profile.HOURS + 1,
                         groundReflectance));
-        onShop.put(chain, hour, pieces.get(chain), outdoors, weather.sun(hour), face);
-        transmitted[chain] += (onShop.beam(chain, hour) + onShop.diffuse(chain, hour)) * KILOWATTS;
+        onShop.add(chain, hour, pieces.get(chain), outdoors, sun, face, weight);
       }
     }
     faces.forEach(
         (key, face) ->
-            incident.computeIfAbsent(key, none -> new double[1])[0] += face.total() * KILOWATTS);
+            incident.computeIfAbsent(key, none -> new double[1])[0] +=
+                weight * face.total() * KILOWATTS);
   }
 
   private static String key(Piece.Outdoors outdoors) {

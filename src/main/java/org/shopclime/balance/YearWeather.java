@@ -1,6 +1,8 @@
 package org.shopclime.balance;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.shopclime.air.MoistAir;
 import org.shopclime.climate.GroundTemperature;
 import org.shopclime.climate.Station;
@@ -17,7 +19,8 @@ import org.shopclime.sun.SunTimes;
  * <p>Hours are told from 0 (the hour ending 01:00 on 1 January) to 8,759, local standard time. The
  * file tells temperature and dew point at the hour's end; the mean of an hour is half way from the
  * end of the one before, 31 December running into 1 January. The sun of an hour stands where it is
- * in the middle of the part of the hour in which it is up.
+ * in the middle of the part of the hour in which it is up; what falls on a face is the mean over
+ * the middles of four equal parts of that.
  */
 public final class YearWeather {
 
@@ -30,6 +33,9 @@ public final class YearWeather {
   /** Hours are laid in a common year that begins on a Wednesday. */
   static final int YEAR = 2025;
 
+  /** Parts of an hour at which the sun on faces is looked at. */
+  private static final int PARTS = 4;
+
   private static final SunAngles DOWN = new SunAngles(-1, 0);
 
   private final Station station;
@@ -39,6 +45,7 @@ public final class YearWeather {
   private final double[] direct = new double[HOURS];
   private final double[] diffuse = new double[HOURS];
   private final SunAngles[] sun = new SunAngles[HOURS];
+  private final List<List<SunAngles>> suns = new ArrayList<>();
   private final double pressure;
 
   private YearWeather(WeatherYear year) {
@@ -84,37 +91,44 @@ public final class YearWeather {
     for (int of = 0; of < Profile.HOURS; of++) {
       int hour = day * Profile.HOURS + of;
       sun[hour] = DOWN;
-      double middle = middleOfSun(of, times);
-      if (middle >= 0 && direct[hour] + diffuse[hour] > 0) {
-        sun[hour] =
-            SunPosition.atStandardTime(
-                YEAR,
-                day + 1,
-                middle,
-                station.timeZoneHours(),
-                station.latitudeDeg(),
-                station.longitudeDeg(),
-                station.elevationM());
+      List<SunAngles> parts = new ArrayList<>();
+      double[] up = partInSun(of, times);
+      if (up[1] > up[0] && direct[hour] + diffuse[hour] > 0) {
+        sun[hour] = at(day, (up[0] + up[1]) / 2);
+        for (int part = 0; part < PARTS; part++) {
+          parts.add(at(day, up[0] + (part + 0.5) / PARTS * (up[1] - up[0])));
+        }
       }
+      suns.add(List.copyOf(parts));
     }
   }
 
+  private SunAngles at(int day, double hourOfDay) {
+    return SunPosition.atStandardTime(
+        YEAR,
+        day + 1,
+        hourOfDay,
+        station.timeZoneHours(),
+        station.latitudeDeg(),
+        station.longitudeDeg(),
+        station.elevationM());
+  }
+
   /**
-   * Middle of the part of an hour in which the sun is up, or -1 where it is down. Far north the sun
-   * that rose the day before may still be up after midnight, and the next day's may rise before.
+   * Start and end of the longest part of an hour in which the sun is up, equal where it is down.
+   * Far north the sun that rose the day before may still be up after midnight, and the next day's
+   * may rise before.
    */
-  private static double middleOfSun(int of, SunTimes times) {
-    double longest = 0;
-    double middle = -1;
+  private static double[] partInSun(int of, SunTimes times) {
+    double[] longest = new double[2];
     for (int turn = -Profile.HOURS; turn <= Profile.HOURS; turn += Profile.HOURS) {
       double from = Math.max(of, times.sunriseHour() + turn);
       double to = Math.min(of + 1.0, times.sunsetHour() + turn);
-      if (to - from > longest) {
-        longest = to - from;
-        middle = (from + to) / 2;
+      if (to - from > longest[1] - longest[0]) {
+        longest = new double[] {from, to};
       }
     }
-    return middle;
+    return longest;
   }
 
   /**
@@ -165,6 +179,11 @@ public final class YearWeather {
   /** Where the sun stands; below the horizon where it gives no light. */
   SunAngles sun(int hour) {
     return sun[hour];
+  }
+
+  /** Where it stands in equal parts of the time in which it is up in that hour; empty if never. */
+  List<SunAngles> suns(int hour) {
+    return suns.get(hour);
   }
 
   GroundTemperature ground() {

@@ -151,6 +151,21 @@ public final class Films {
   }
 
   /**
+   * What a face gives off, ε σ T⁴.
+   *
+   * @param emittance emittance, 0 to 1
+   * @param celsius its temperature, °C, -150 to 300
+   * @return W/m²
+   * @throws IllegalArgumentException if either is outside its range
+   */
+  public static double radiated(double emittance, double celsius) {
+    Range.require("emittance", emittance, 0, 1);
+    Range.require("temperature, °C,", celsius, -150, 300);
+    double kelvin = celsius + KELVIN;
+    return emittance * STEFAN_BOLTZMANN * kelvin * kelvin * kelvin * kelvin;
+  }
+
+  /**
    * Surface resistance inside by ISO 6946:2017, Table 7.
    *
    * @param flow which way heat passes

@@ -41,7 +41,13 @@ final class Tidying {
     }
     return changed.equals("name")
         ? listed.get()
-        : new Glass(OWN_GLASS, glass.uFactor(), glass.shgc());
+        : new Glass(
+            OWN_GLASS,
+            glass.uFactor(),
+            glass.shgc(),
+            glass.panes(),
+            glass.angles(),
+            glass.resistance());
   }
 
   private static Shop renamed(Shop shop, String old, String name) {

@@ -46,6 +46,8 @@ public enum Kind {
   EFFICIENCY,
   /** Electric tension, V. */
   VOLTAGE,
+  /** Extinction coefficient of glass, 1/m. */
+  EXTINCTION,
   /** A count, 1. */
   COUNT
 }

@@ -304,6 +304,17 @@ final class UnitTable {
     table.put(
         Kind.AIR_CHANGES,
         new Entry("air changes an hour, such as \"0.5 /h\"", changes, changes, List.of()));
+    List<Unit> extinctions =
+        List.of(
+            unit(" /m", ONE, ONE, 0, 2, "/m", "1/m", "perm"),
+            unit(" /mm", n(1000), ONE, 0, 4, "/mm", "1/mm", "permm"));
+    table.put(
+        Kind.EXTINCTION,
+        new Entry(
+            "an extinction coefficient with its unit, such as \"19.6 /m\"",
+            extinctions,
+            extinctions,
+            List.of(unit(" /in", n(12), FOOT, 0, 2, "/in", "1/in"))));
     table.put(
         Kind.SPEED,
         new Entry(

@@ -11,7 +11,7 @@ final class DayLedger {
   /** Heat taken out by the unit, J. */
   double removed;
 
-  /** Heat of gains and sun, J. */
+  /** Heat of gains and sun, and what true radiation differs from linear, J. */
   double sources;
 
   /** Heat brought by outdoor air, J. */

@@ -142,12 +142,13 @@ public final class YearRun {
       base[room] = year.airGain(room, hour);
     }
     for (int part = 0; part < steps; part++) {
-      step(hour);
+      step(hour, part);
     }
   }
 
-  private void step(int hour) {
+  private void step(int hour, int part) {
     double humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(hour));
+    year.radiate(driver, march, hour);
     for (int room = 0; room < year.rooms(); room++) {
       inflow[room] = year.inflow(room, march.air(room), hour);
       driver.inflow(room, inflow[room] * humidHeat, year.weather().dryBulb(hour));
@@ -158,7 +159,7 @@ public final class YearRun {
     able = null;
     double[] constant = new double[year.rooms()];
     for (int room = 0; room < year.rooms(); room++) {
-      constant[room] = control(room, hour);
+      constant[room] = control(room, hour, part);
     }
     march.step(driver);
     double removed = 0;
@@ -182,7 +183,7 @@ public final class YearRun {
   }
 
   /** Decides what the plants of a room do; tells the constant heat put into its air, W. */
-  private double control(int room, int hour) {
+  private double control(int room, int hour, int part) {
     boolean byUnit = year.isCooledByUnit(room) && unit.isPresent() && unit.get().room() == room;
     boolean cools = (byUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
     boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
@@ -203,8 +204,9 @@ public final class YearRun {
       double most = byUnit ? Math.max(0, able.sensible()) : Double.POSITIVE_INFINITY;
       return bring(room, year.cooledTo(room), free, -1, most);
     }
-    if (heats && free < year.heatedTo(room)) {
-      return bring(room, year.heatedTo(room), free, 1, Double.POSITIVE_INFINITY);
+    double heatedTo = year.heatedTo(room, hour, (part + 1.0) / steps);
+    if (heats && free < heatedTo) {
+      return bring(room, heatedTo, free, 1, Double.POSITIVE_INFINITY);
     }
     return 0;
   }

@@ -26,6 +26,15 @@ import org.shopclime.quantity.Kind;
  * @param doors doors in it
  * @param overhang eave or awning along its whole top
  * @param treeShade part of the direct sun that trees or neighbours let through, 0 to 1
+ * @param fins boards or walls that stand out at its left and right edge
+ * @param absorptanceInside part of the sun falling on the inside that it takes in, 0 to 1
+ * @param filmOutside convective film on its outside (behind a partition: on the far side), without
+ *     radiation, W/(m²·K); absent: the published one of the season
+ * @param filmInside the same on its inside
+ * @param groundTemperature temperature of the ground it touches, °C, all year; absent: by depth and
+ *     day
+ * @param sunShare part of all sun let into the room that ends on it, 0 to 1, where the room's sun
+ *     is told by shares
  */
 public record Face(
     @Say(label = "Name") String name,
@@ -86,12 +95,119 @@ public record Face(
             kind = Kind.FRACTION,
             max = 1,
             otherwise = "100 %")
-        double treeShade) {
+        double treeShade,
+    @Say(label = "Fins", help = "Boards or walls at both side edges.", otherwise = "none")
+        Optional<Fins> fins,
+    @Say(
+            label = "Sun taken in inside",
+            help = "Part of the sun falling on the inside that it takes in.",
+            kind = Kind.FRACTION,
+            max = 1,
+            otherwise = "60 %")
+        double absorptanceInside,
+    @Say(
+            label = "Film outside",
+            help = "Convection only, without radiation; leave empty for the published one.",
+            kind = Kind.U_FACTOR,
+            min = 0.1,
+            max = 200,
+            otherwise = "none")
+        Optional<Double> filmOutside,
+    @Say(
+            label = "Film inside",
+            help = "Convection only, without radiation; leave empty for the published one.",
+            kind = Kind.U_FACTOR,
+            min = 0.1,
+            max = 200,
+            otherwise = "none")
+        Optional<Double> filmInside,
+    @Say(
+            label = "Ground held at",
+            help = "For a face on the ground; leave empty for that of the place and season.",
+            kind = Kind.TEMPERATURE,
+            min = -20,
+            max = 50,
+            usualMin = 0,
+            usualMax = 35,
+            otherwise = "none")
+        Optional<Double> groundTemperature,
+    @Say(
+            label = "Share of the sun let in",
+            help = "Only where the room's sun inside is told by shares.",
+            kind = Kind.FRACTION,
+            max = 1,
+            otherwise = "0 %")
+        double sunShare) {
+
+  /** Part of the sun inside that painted walls, wood and concrete take in (common practice). */
+  private static final double USUAL_ABSORPTANCE_INSIDE = 0.6;
 
   /** Copies the lists. */
   public Face {
     windows = List.copyOf(windows);
     doors = List.copyOf(doors);
+  }
+
+  /**
+   * A face without fins, with published films and usual insides.
+   *
+   * @param name what the owner calls it
+   * @param part wall, roof, ceiling or floor
+   * @param behind what lies behind it
+   * @param azimuth compass direction the outside looks to, degrees
+   * @param tilt slope, degrees
+   * @param width width, m
+   * @param height height, m
+   * @param gableRise height of the triangle on top, m
+   * @param build what it is built of
+   * @param absorptance part of the sun the outside takes in, 0 to 1
+   * @param emittanceOutside infrared emittance of the outside, 0 to 1
+   * @param emittanceInside infrared emittance of the inside, 0 to 1
+   * @param windows windows in it
+   * @param doors doors in it
+   * @param overhang eave or awning along its whole top
+   * @param treeShade part of the direct sun that trees or neighbours let through, 0 to 1
+   */
+  public Face(
+      String name,
+      Part part,
+      String behind,
+      double azimuth,
+      double tilt,
+      double width,
+      double height,
+      double gableRise,
+      Build build,
+      Span absorptance,
+      double emittanceOutside,
+      double emittanceInside,
+      List<Window> windows,
+      List<Door> doors,
+      Optional<Overhang> overhang,
+      double treeShade) {
+    this(
+        name,
+        part,
+        behind,
+        azimuth,
+        tilt,
+        width,
+        height,
+        gableRise,
+        build,
+        absorptance,
+        emittanceOutside,
+        emittanceInside,
+        windows,
+        doors,
+        overhang,
+        treeShade,
+        Optional.empty(),
+        USUAL_ABSORPTANCE_INSIDE,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0);
   }
 
   /**
@@ -142,7 +258,13 @@ public record Face(
         windows,
         doors,
         overhang,
-        treeShade);
+        treeShade,
+        fins,
+        absorptanceInside,
+        filmOutside,
+        filmInside,
+        groundTemperature,
+        sunShare);
   }
 
   /**
@@ -168,7 +290,13 @@ public record Face(
         windows,
         doors,
         overhang,
-        treeShade);
+        treeShade,
+        fins,
+        absorptanceInside,
+        filmOutside,
+        filmInside,
+        groundTemperature,
+        sunShare);
   }
 
   /**
@@ -194,6 +322,12 @@ public record Face(
         windows,
         doors,
         overhang,
-        treeShade);
+        treeShade,
+        fins,
+        absorptanceInside,
+        filmOutside,
+        filmInside,
+        groundTemperature,
+        sunShare);
   }
 }

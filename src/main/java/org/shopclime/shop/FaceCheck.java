@@ -40,6 +40,16 @@ final class FaceCheck {
     openings();
     build();
     doors();
+    glass();
+    if (face.groundTemperature().isPresent() && !face.behind().equals("ground")) {
+      warn(".groundTemperature", "has no effect: there is no ground behind this face");
+    }
+  }
+
+  private void glass() {
+    for (int i = 0; i < face.windows().size(); i++) {
+      problems.addAll(GlassCheck.of(path + ".windows[" + i + "].glass", face.windows().get(i)));
+    }
   }
 
   /**
@@ -137,11 +147,12 @@ final class FaceCheck {
   private void layers(String at, List<BuildLayer> layers) {
     for (int i = 0; i < layers.size(); i++) {
       BuildLayer layer = layers.get(i);
+      boolean massless = layer.density().filter(density -> density == 0).isPresent();
       boolean figures =
           layer.thickness().isPresent()
               && layer.conductivity().isPresent()
               && layer.density().isPresent()
-              && layer.specificHeat().isPresent();
+              && (massless || layer.specificHeat().isPresent());
       if (!figures && layer.resistance().isEmpty()) {
         material(at + "[" + i + "].material", layer.material());
       }

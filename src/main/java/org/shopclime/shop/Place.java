@@ -12,6 +12,8 @@ import org.shopclime.quantity.Kind;
  * @param typedCold coldest night the owner fears, °C; replaces the station's winter temperature
  * @param groundReflectance part of the sun the ground throws back, 0 to 1
  * @param shelter what stands between the shop and the wind
+ * @param airDensity density of the outdoor air that leaks and fans bring in, kg/m³, all year;
+ *     absent: by its temperature, moisture and pressure
  */
 public record Place(
     @Say(label = "Weather station", help = "Number or name, such as 722230 or Mobile.")
@@ -51,4 +53,33 @@ public record Place(
             otherwise = "20 %")
         double groundReflectance,
     @Say(label = "Wind shelter", help = "What stands around the shop.", otherwise = "typical")
-        Shelter shelter) {}
+        Shelter shelter,
+    @Say(
+            label = "Density of outdoor air, if you set it",
+            help = "For air changes told at one density; leave empty to reckon it hour by hour.",
+            kind = Kind.DENSITY,
+            min = 0.5,
+            max = 1.6,
+            otherwise = "none")
+        Optional<Double> airDensity) {
+
+  /**
+   * A place whose air is as dense as its weather makes it.
+   *
+   * @param station station number or name in the climate tables
+   * @param level how rare the hot day is
+   * @param typedPeak highest temperature of the day the owner fears, °C
+   * @param typedCold coldest night the owner fears, °C
+   * @param groundReflectance part of the sun the ground throws back, 0 to 1
+   * @param shelter what stands between the shop and the wind
+   */
+  public Place(
+      String station,
+      HotDayLevel level,
+      Optional<Double> typedPeak,
+      Optional<Double> typedCold,
+      double groundReflectance,
+      Shelter shelter) {
+    this(station, level, typedPeak, typedCold, groundReflectance, shelter, Optional.empty());
+  }
+}

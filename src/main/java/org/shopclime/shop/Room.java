@@ -24,6 +24,8 @@ import org.shopclime.quantity.Kind;
  * @param heating what heats the room through the year, where it is a cooled room
  * @param heatedTo temperature it is heated to, °C; absent: that of the shop
  * @param heatedWhen when that is on
+ * @param setBack hours in which it is heated to less
+ * @param sunInside how sun let in through its glass is followed
  */
 public record Room(
     @Say(label = "Name", help = "Other rooms' walls refer to it.") String name,
@@ -84,7 +86,18 @@ public record Room(
             otherwise = "none")
         Optional<Double> heatedTo,
     @Say(label = "Heated when", help = "For the year's run.", otherwise = "work")
-        Schedule heatedWhen) {
+        Schedule heatedWhen,
+    @Say(
+            label = "Set-back",
+            help = "For the year's run: hours in which it is heated to less.",
+            otherwise = "none")
+        Optional<SetBack> setBack,
+    @Say(
+            label = "Sun inside",
+            help =
+                "Plain: direct sun on the floor; traced where it falls; or by shares of the faces.",
+            otherwise = "plain")
+        SunInsideWay sunInside) {
 
   /** Copies the lists. */
   public Room {
@@ -139,7 +152,9 @@ public record Room(
         ScheduleText.work(),
         RoomHeating.IDEAL,
         Optional.empty(),
-        ScheduleText.work());
+        ScheduleText.work(),
+        Optional.empty(),
+        SunInsideWay.PLAIN);
   }
 
   /**
@@ -175,7 +190,9 @@ public record Room(
         cooledWhen,
         heating,
         heatedTo,
-        heatedWhen);
+        heatedWhen,
+        setBack,
+        sunInside);
   }
 
   /**
@@ -203,7 +220,9 @@ public record Room(
         cooledWhen,
         heating,
         heatedTo,
-        heatedWhen);
+        heatedWhen,
+        setBack,
+        sunInside);
   }
 
   /**
@@ -230,7 +249,9 @@ public record Room(
         cooledWhen,
         heating,
         heatedTo,
-        heatedWhen);
+        heatedWhen,
+        setBack,
+        sunInside);
   }
 
   /**
@@ -257,7 +278,9 @@ public record Room(
         cooledWhen,
         heating,
         heatedTo,
-        heatedWhen);
+        heatedWhen,
+        setBack,
+        sunInside);
   }
 
   /**
@@ -284,6 +307,8 @@ public record Room(
         cooledWhen,
         heating,
         heatedTo,
-        heatedWhen);
+        heatedWhen,
+        setBack,
+        sunInside);
   }
 }

@@ -18,6 +18,8 @@ public final class ShopCheck {
   /** A floor may be measured inside or outside its walls. */
   private static final double FLOOR_SLACK = 0.2;
 
+  private static final double SHARES_SLACK = 1e-9;
+
   private final Shop shop;
   private final UnitSystem units;
   private final List<Problem> problems = new ArrayList<>();
@@ -160,6 +162,10 @@ public final class ShopCheck {
 
   /** What is said of plants and does not come true. */
   private void plants(String path, Room room) {
+    if (room.setBack().isPresent()
+        && (room.use() == RoomUse.FLOATING || room.heating() == RoomHeating.NONE)) {
+      warnings.add(new Warning(path + ".setBack", "has no effect: nothing heats this room"));
+    }
     if (room.use() == RoomUse.FLOATING) {
       String text = "has no effect: a floating room is neither cooled nor heated";
       if (room.cooling() == RoomCooling.IDEAL) {
@@ -177,9 +183,26 @@ public final class ShopCheck {
     }
   }
 
+  /** Shares of the sun inside. */
+  private void sunInside(String path, Room room) {
+    double sum = 0;
+    for (int i = 0; i < room.faces().size(); i++) {
+      sum += room.faces().get(i).sunShare();
+      if (room.faces().get(i).sunShare() > 0 && room.sunInside() != SunInsideWay.SHARES) {
+        String text = "has no effect: the sun inside of this room is not told by shares";
+        warnings.add(new Warning(path + ".faces[" + i + "].sunShare", text));
+      }
+    }
+    if (room.sunInside() == SunInsideWay.SHARES && !(sum > 0 && sum <= 1 + SHARES_SLACK)) {
+      String found = "faces whose \"sunShare\" makes " + sum + " together";
+      problems.add(new Problem(path + ".sunInside", found, "more than 0 and at most 1"));
+    }
+  }
+
   private void room(String path, Room room) {
     floorArea(path, room);
     plants(path, room);
+    sunInside(path, room);
     Set<String> faces = new HashSet<>();
     Set<String> openings = new HashSet<>();
     for (int i = 0; i < room.faces().size(); i++) {

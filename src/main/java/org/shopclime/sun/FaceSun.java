@@ -8,8 +8,9 @@ package org.shopclime.sun;
  * @param ground thrown up by the ground, 0 or more
  * @param incidenceDeg angle between the sun and the line square to the face, degrees, 0 to 180;
  *     beyond 90 the sun is behind the face
+ * @param around part of {@code sky} that comes from close around the sun, 0 to {@code sky}
  */
-public record FaceSun(double beam, double sky, double ground, double incidenceDeg) {
+public record FaceSun(double beam, double sky, double ground, double incidenceDeg, double around) {
 
   /** Refuses less than nothing. */
   public FaceSun {
@@ -17,6 +18,19 @@ public record FaceSun(double beam, double sky, double ground, double incidenceDe
     Range.check("sky, W/m²", sky, 0, Double.MAX_VALUE);
     Range.check("ground, W/m²", ground, 0, Double.MAX_VALUE);
     Range.check("incidence, degrees", incidenceDeg, 0, 180);
+    Range.check("around the sun, W/m²", around, 0, sky);
+  }
+
+  /**
+   * Sun with an even sky.
+   *
+   * @param beam straight from the sun, 0 or more
+   * @param sky from the sky, 0 or more
+   * @param ground thrown up by the ground, 0 or more
+   * @param incidenceDeg angle between the sun and the line square to the face, degrees, 0 to 180
+   */
+  public FaceSun(double beam, double sky, double ground, double incidenceDeg) {
+    this(beam, sky, ground, incidenceDeg, 0);
   }
 
   /**

@@ -1,7 +1,5 @@
 package org.shopclime.sun;
 
-import org.shopclime.sun.PaneOptics.Pass;
-
 /**
  * Sun through a window by angle: part passed, part absorbed in the glass, and where the absorbed
  * part acts.
@@ -31,38 +29,19 @@ public final class GlassOptics {
   /** Resistance of the film outside at which given panes are rated, m²·K/W: 21.0 W/(m²·K). */
   private static final double PANES_OUTSIDE = 1 / 21.0;
 
-  private final double transmittanceScale;
-  private final double keptScale;
-  private final PaneOptics one;
-  private final PaneOptics two;
-  private final double oneShare;
-  private final boolean evenlyAbsorbed;
+  private final PassByAngle panes;
   private final double glassResistance;
   private final double insideFilm;
   private final double outsideFilm;
   private final Pass diffuse;
 
   private GlassOptics(
-      Pass normal,
-      PaneOptics one,
-      PaneOptics two,
-      double oneShare,
-      boolean evenlyAbsorbed,
-      double glassResistance,
-      double insideFilm,
-      double outsideFilm) {
-    this.one = one;
-    this.two = two;
-    this.oneShare = oneShare;
-    Pass shape = mixed(one.at(0), two.at(0));
-    this.transmittanceScale = normal.transmitted() / shape.transmitted();
-    this.keptScale =
-        (normal.transmitted() + normal.absorbed()) / (shape.transmitted() + shape.absorbed());
-    this.evenlyAbsorbed = evenlyAbsorbed;
+      PassByAngle panes, double glassResistance, double insideFilm, double outsideFilm) {
+    this.panes = panes;
     this.glassResistance = glassResistance;
     this.insideFilm = insideFilm;
     this.outsideFilm = outsideFilm;
-    this.diffuse = scaled(mixed(one.diffuse(), two.diffuse()));
+    this.diffuse = panes.diffuse();
   }
 
   /**
@@ -87,11 +66,11 @@ public final class GlassOptics {
             / (glazing.summerOutside() + glazing.glassResistance() + glazing.summerInside());
     double absorbed = (shgc - glazing.transmittance()) / inward;
     return new GlassOptics(
-        new Pass(glazing.transmittance(), absorbed, absorbed / 2),
-        clear(1),
-        clear(2),
-        SimpleGlazing.singleShare(uFactor),
-        true,
+        new LabelOptics(
+            new Pass(glazing.transmittance(), absorbed, absorbed / 2),
+            clear(1),
+            clear(2),
+            SimpleGlazing.singleShare(uFactor)),
         glazing.glassResistance(),
         glazing.summerInside(),
         glazing.summerOutside());
@@ -106,9 +85,33 @@ public final class GlassOptics {
    * @throws IllegalArgumentException if the two figures of a pane cannot be those of bare glass
    */
   public static GlassOptics ofPanes(Panes panes) {
-    PaneOptics optics = new PaneOptics(panes);
-    return new GlassOptics(
-        optics.at(0), optics, optics, 1, false, panes.resistance(), PANES_INSIDE, PANES_OUTSIDE);
+    return new GlassOptics(new PaneOptics(panes), panes.resistance(), PANES_INSIDE, PANES_OUTSIDE);
+  }
+
+  /**
+   * A window by a table over the angle; between its rows figures run straight. Rated at the films
+   * of {@link #ofPanes}.
+   *
+   * @param table the table
+   * @param glassResistance resistance of the glass from face to face, m²·K/W, 0 to 10
+   * @return its optics
+   * @throws IllegalArgumentException if the resistance is outside its range
+   */
+  public static GlassOptics ofTable(AngleTable table, double glassResistance) {
+    Range.check("resistance of the glass, m²·K/W", glassResistance, 0, 10);
+    return new GlassOptics(new TableOptics(table), glassResistance, PANES_INSIDE, PANES_OUTSIDE);
+  }
+
+  /**
+   * The same glass with another resistance from face to face.
+   *
+   * @param resistance m²·K/W, 0 to 10
+   * @return the optics unchanged
+   * @throws IllegalArgumentException if the resistance is outside its range
+   */
+  public GlassOptics withResistance(double resistance) {
+    Range.check("resistance of the glass, m²·K/W", resistance, 0, 10);
+    return new GlassOptics(panes, resistance, insideFilm, outsideFilm);
   }
 
   /**
@@ -156,7 +159,7 @@ public final class GlassOptics {
    * outer surface.
    *
    * @param incidenceDeg angle from the line square to the glass, degrees, 0 to less than 90
-   * @return 0 to 1; one half for a window known by its label
+   * @return 0 to 1; one half for a window known by its label or where nothing is absorbed
    * @throws IllegalArgumentException if the angle is outside its range
    */
   public double innerShare(double incidenceDeg) {
@@ -241,28 +244,11 @@ public final class GlassOptics {
   }
 
   private Pass at(double incidenceDeg) {
-    Range.check("incidence, degrees", incidenceDeg, 0, 180);
-    return scaled(mixed(one.at(incidenceDeg), two.at(incidenceDeg)));
-  }
-
-  private Pass mixed(Pass first, Pass second) {
-    return first.times(oneShare).plus(second.times(1 - oneShare));
-  }
-
-  /**
-   * What is thrown back follows bare glass too; what neither passes nor is thrown back is absorbed.
-   */
-  private Pass scaled(Pass pass) {
-    if (!evenlyAbsorbed) {
-      return pass;
-    }
-    double transmitted = transmittanceScale * pass.transmitted();
-    double absorbed = keptScale * (pass.transmitted() + pass.absorbed()) - transmitted;
-    return new Pass(transmitted, absorbed, absorbed / 2);
+    return panes.at(Range.check("incidence, degrees", incidenceDeg, 0, 180));
   }
 
   private static double share(Pass pass) {
-    return pass.absorbedInside() / pass.absorbed();
+    return pass.absorbed() > 0 ? pass.absorbedInside() / pass.absorbed() : 0.5;
   }
 
   private double gain(Pass pass) {

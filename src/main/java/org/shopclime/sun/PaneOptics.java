@@ -11,10 +11,7 @@ package org.shopclime.sun;
  * (ISO 15099, and the tables in {@code published/sun}); to follow either polarisation through all
  * panes would pass 0.024 more at 60 degrees through two panes.
  */
-final class PaneOptics {
-
-  /** Steps of the mean over the half sphere; within 1e-4 of the limit. */
-  private static final int STEPS = 90;
+final class PaneOptics implements PassByAngle {
 
   private final Panes panes;
   private final double index;
@@ -36,7 +33,8 @@ final class PaneOptics {
     }
   }
 
-  Pass at(double incidenceDeg) {
+  @Override
+  public Pass at(double incidenceDeg) {
     if (incidenceDeg >= 90) {
       return new Pass(0, 0, 0);
     }
@@ -47,17 +45,6 @@ final class PaneOptics {
     double across = (outside - index * inside) / (outside + index * inside);
     double along = (inside - index * outside) / (inside + index * outside);
     return pass(across * across, along * along, through);
-  }
-
-  /** Mean over an even half sphere of light. */
-  Pass diffuse() {
-    Pass sum = new Pass(0, 0, 0);
-    for (int i = 0; i < STEPS; i++) {
-      // Equal steps of sine squared carry equal shares of the light.
-      double sine = Math.sqrt((i + 0.5) / STEPS);
-      sum = sum.plus(at(Math.toDegrees(Math.asin(sine))));
-    }
-    return sum.times(1.0 / STEPS);
   }
 
   private Pass pass(double across, double along, double through) {
@@ -86,27 +73,5 @@ final class PaneOptics {
   private static double paneTransmittance(double surface, double through) {
     double bounce = surface * through;
     return (1 - surface) * (1 - surface) * through / (1 - bounce * bounce);
-  }
-
-  /**
-   * What becomes of one unit of light.
-   *
-   * @param transmitted passes all panes
-   * @param absorbed stays in the panes
-   * @param absorbedInside stays in the panes, each pane weighted by its depth: the part that acts
-   *     as if absorbed at the inner surface
-   */
-  record Pass(double transmitted, double absorbed, double absorbedInside) {
-
-    Pass plus(Pass other) {
-      return new Pass(
-          transmitted + other.transmitted,
-          absorbed + other.absorbed,
-          absorbedInside + other.absorbedInside);
-    }
-
-    Pass times(double factor) {
-      return new Pass(transmitted * factor, absorbed * factor, absorbedInside * factor);
-    }
   }
 }

@@ -84,12 +84,14 @@ public final class PerezSky {
       around = Math.max(0, Math.min(1, f[0] + f[1] * brightness + f[2] * zenith));
       horizon = f[3] + f[4] * brightness + f[5] * zenith;
     }
+    double bright =
+        diffuseHorizontal * around * Math.max(0, cosine) / Math.max(LOWEST_COSINE, vertical);
     double sky = // eq. 9
-        diffuseHorizontal
-            * ((1 - around) * (1 + Math.cos(tilt)) / 2
-                + around * Math.max(0, cosine) / Math.max(LOWEST_COSINE, vertical)
-                + horizon * Math.sin(tilt));
-    return new FaceSun(beam, Math.max(0, sky), ground, Math.toDegrees(Math.acos(cosine)));
+        Math.max(
+            0,
+            diffuseHorizontal * ((1 - around) * (1 + Math.cos(tilt)) / 2 + horizon * Math.sin(tilt))
+                + bright);
+    return new FaceSun(beam, sky, ground, Math.toDegrees(Math.acos(cosine)), Math.min(bright, sky));
   }
 
   private static int bin(double clearness) {

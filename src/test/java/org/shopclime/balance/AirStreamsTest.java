@@ -250,7 +250,7 @@ class AirStreamsTest {
     Shop shop = new RandomCase(lot).shop();
     HotDay day = TestShops.swinging();
     Skeleton skeleton = SkeletonMaker.of(shop, Season.COOLING);
-    AirStreams streams = new AirStreams(skeleton, day, Shelter.TYPICAL, new Week(shop, day.date()));
+    AirStreams streams = new AirStreams(skeleton, day, shop.place(), new Week(shop, day.date()));
     for (DayKind kind : DayKind.values()) {
       for (int slots : new int[] {1, 3, 12}) {
         for (int room = 0; room < skeleton.rooms().size(); room++) {

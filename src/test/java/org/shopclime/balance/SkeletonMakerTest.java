@@ -26,6 +26,7 @@ import org.shopclime.shop.Part;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Window;
+import org.shopclime.sun.Shading;
 
 /** How faces, doors and windows become chains. */
 class SkeletonMakerTest {
@@ -220,10 +221,15 @@ class SkeletonMakerTest {
             Optional.of(new Overhang(0.6, 0.3)),
             0.7);
     Skeleton skeleton = of(Season.COOLING, wall);
-    assertThat(shade(skeleton, "South")).isEqualTo(new Piece.Shade(0.7, 0.6, 0.3, 6, 2.5));
-    assertThat(shade(skeleton, "Plain").gap()).isCloseTo(0.9, within(1e-12));
-    assertThat(shade(skeleton, "Door").gap()).isCloseTo(0.8, within(1e-12));
-    assertThat(shade(skeleton, "Own")).isEqualTo(new Piece.Shade(0.7, 0.4, 0.1, 1, 1));
+    assertThat(shade(skeleton, "South"))
+        .isEqualTo(Piece.Shade.of(0.7, Shading.overhang(6, 2.5, 0.6, 0.3)));
+    Shading plain = shade(skeleton, "Plain").boards().orElseThrow();
+    assertThat(plain.gap()).isCloseTo(0.9, within(1e-12));
+    assertThat(plain.beyondLeft()).as("the eave is as long as the wall").isZero();
+    assertThat(plain.beyondRight()).isCloseTo(5, within(1e-12));
+    assertThat(shade(skeleton, "Door").boards().orElseThrow().gap()).isCloseTo(0.8, within(1e-12));
+    assertThat(shade(skeleton, "Own"))
+        .isEqualTo(Piece.Shade.of(0.7, Shading.overhang(1, 1, 0.4, 0.1)));
   }
 
   private static Window awning(Window w) {

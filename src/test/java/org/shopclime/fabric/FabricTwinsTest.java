@@ -1,0 +1,39 @@
+package org.shopclime.fabric;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.shopclime.climate.Climates;
+import org.shopclime.plan.Progress;
+import org.shopclime.plan.YearAnswer;
+import org.shopclime.plan.Yearly;
+import org.shopclime.run.YearResult.Figure;
+import org.shopclime.shop.Shop;
+
+/**
+ * Cases of the standard on Denver's built-in day types, so that something is held without any
+ * weather file. Regression, not a published check: the figures are those measured here when the
+ * hourly years lay in their published ranges.
+ */
+class FabricTwinsTest {
+
+  @ParameterizedTest
+  @CsvSource({"600, 4280, 5830, 24.96", "900, 1604, 2517, 25.16", "960, 2691, 856, 19.96"})
+  void staysWhereItWas(String name, double heating, double cooling, double mean) {
+    Shop shop = FabricRun.shop(name);
+    YearAnswer answer =
+        new Yearly(shop, Climates.load()).ofDayTypes(List.of(), Progress.silent()).orElseThrow();
+    Map<Figure, Double> found =
+        Map.of(
+            Figure.HEATING, answer.described().kilowattHours(Figure.HEATING, 0),
+            Figure.COOLING, answer.described().kilowattHours(Figure.COOLING, 0),
+            Figure.AIR, answer.alone().mean(Figure.AIR, 0));
+    assertThat(found.get(Figure.HEATING)).as("heating").isCloseTo(heating, withinPercentage(1));
+    assertThat(found.get(Figure.COOLING)).as("cooling").isCloseTo(cooling, withinPercentage(1));
+    assertThat(found.get(Figure.AIR)).as("left alone").isCloseTo(mean, withinPercentage(1));
+  }
+}
