@@ -98,7 +98,7 @@ class SunHeatTest {
   void whatGlassAbsorbsIsSharedByItsFaces() {
     int glass = chain("Glass");
     put(glass);
-    double inner = skeleton.pieces().get(glass).pane().orElseThrow().absorbedInside();
+    double inner = skeleton.pieces().get(glass).pane().orElseThrow().optics().diffuseInnerShare();
     double absorbed = 1.5 * sun.absorbed(glass, NOON);
     assertThat(left[glass]).isPositive().isCloseTo(absorbed * (1 - inner), within(1e-9));
     // The inner face of the glass keeps nothing of what comes through it.
