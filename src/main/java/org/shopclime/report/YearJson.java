@@ -109,10 +109,13 @@ public final class YearJson {
   }
 
   private static void temperatures(ObjectNode json, YearAnswer answer, YearResult year, int room) {
-    double least = year.at(Figure.AIR, room, year.leastHour(Figure.AIR, room));
-    double most = year.at(Figure.AIR, room, year.peakHour(Figure.AIR, room));
-    json.put("minC", answer.isHourly() ? rounded(least) : null);
-    json.put("maxC", answer.isHourly() ? rounded(most) : null);
+    int coldest = year.leastHour(Figure.AIR, room);
+    int warmest = year.peakHour(Figure.AIR, room);
+    boolean known = answer.isHourly();
+    json.put("minC", known ? rounded(year.at(Figure.AIR, room, coldest)) : null);
+    json.put("minHour", known ? (Integer) (coldest + 1) : null);
+    json.put("maxC", known ? rounded(year.at(Figure.AIR, room, warmest)) : null);
+    json.put("maxHour", known ? (Integer) (warmest + 1) : null);
     json.put("meanC", rounded(year.mean(Figure.AIR, room)));
     json.put("hoursAbove85FH", year.hoursAbove(Figure.AIR, room, YearFigures.HOT));
     json.put("workHoursAbove85FH", rounded(year.workHoursAbove(Figure.AIR, room, YearFigures.HOT)));

@@ -139,7 +139,9 @@ final class MethodsPage {
             cell(head.get("Source")),
             cell(head.get("Status")),
             cell(head.get("Tolerance")),
-            "inside, " + rows.size() + (rows.size() == 1 ? " row" : " rows"))
+            (head.get("Tolerance").startsWith("shown beside") ? "shown, " : "inside, ")
+                + rows.size()
+                + (rows.size() == 1 ? " row" : " rows"))
         + " |";
   }
 

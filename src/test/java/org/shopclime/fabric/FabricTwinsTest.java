@@ -1,12 +1,15 @@
 package org.shopclime.fabric;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.shopclime.balance.ShopYear;
 import org.shopclime.climate.Climates;
 import org.shopclime.plan.Progress;
 import org.shopclime.plan.YearAnswer;
@@ -35,5 +38,22 @@ class FabricTwinsTest {
     assertThat(found.get(Figure.HEATING)).as("heating").isCloseTo(heating, withinPercentage(1));
     assertThat(found.get(Figure.COOLING)).as("cooling").isCloseTo(cooling, withinPercentage(1));
     assertThat(found.get(Figure.AIR)).as("left alone").isCloseTo(mean, withinPercentage(1));
+  }
+
+  /** The set point of case 640: 10 °C by night, from 7 to 8 straight to 20 °C, 10 again from 23. */
+  @Test
+  void theSetBackRises() {
+    YearAnswer answer =
+        new Yearly(FabricRun.shop("640"), Climates.load())
+            .ofDayTypes(List.of(), Progress.silent())
+            .orElseThrow();
+    ShopYear year = answer.described().year();
+    assertThat(year.heatedTo(0, 6, 1)).isEqualTo(10);
+    assertThat(year.heatedTo(0, 24 + 7, 0.25)).isCloseTo(12.5, within(1e-9));
+    assertThat(year.heatedTo(0, 7, 0.5)).isCloseTo(15, within(1e-9));
+    assertThat(year.heatedTo(0, 7, 1)).isCloseTo(20, within(1e-9));
+    assertThat(year.heatedTo(0, 12, 0.25)).isEqualTo(20);
+    assertThat(year.heatedTo(0, 22, 1)).isEqualTo(20);
+    assertThat(year.heatedTo(0, 23, 0.25)).isEqualTo(10);
   }
 }

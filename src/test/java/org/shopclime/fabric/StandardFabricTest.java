@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,6 +33,9 @@ class StandardFabricTest {
    */
   private static final String RAMP = "640,0,heating MWh";
 
+  /** How far a month may lie outside, kWh. */
+  private static final double MONTH = 5;
+
   private FabricFigures.Runs runs;
   private Map<String, String> figures;
 
@@ -56,12 +60,26 @@ class StandardFabricTest {
   @Test
   void peaksComeInTheirHours() {
     for (CSVRecord row : FabricRun.rows(FabricFigures.HOURS)) {
-      Figure figure = Figure.valueOf(row.get("figure").toUpperCase(java.util.Locale.ROOT));
+      Figure figure = Figure.valueOf(row.get("figure").toUpperCase(Locale.ROOT));
       int found = runs.of(row.get("case")).result().peakHour(figure, 0) + 1;
       LocalDate date =
           LocalDate.of(2025, Integer.parseInt(row.get("month")), Integer.parseInt(row.get("day")));
       int expected = (date.getDayOfYear() - 1) * 24 + Integer.parseInt(row.get("hour"));
       assertThat(found).as(row.get("id")).isCloseTo(expected, within(1));
+    }
+  }
+
+  /** Months are shown beside the published ones; those outside are outside by a little. */
+  @Test
+  void monthsLieNearTheirRanges() {
+    for (CSVRecord row : FabricRun.rows(FabricFigures.MONTHS)) {
+      FabricFigures.Span span = FabricFigures.Span.of(row);
+      Figure figure = Figure.valueOf(row.get("figure").toUpperCase(Locale.ROOT));
+      int month = Integer.parseInt(row.get("month"));
+      double found = runs.of(row.get("case")).result().kilowattHours(figure, 0, month);
+      assertThat(found)
+          .as("%s month %s", row.get("id"), month)
+          .isBetween(span.low() - MONTH, span.high() + MONTH);
     }
   }
 
