@@ -68,17 +68,21 @@ public final class OverhangShade {
    * @return 0 to 1
    */
   public static double skyFraction(Shading shading) {
-    return halfSphere(shading, 1);
+    return shading.depth() == 0 && !finned(shading) ? 1 : halfSphere(shading, 1);
   }
 
   /**
-   * The same for light from even ground; only fins, or an overhang below the top, take from it.
+   * The same for light from even ground; only fins take from it, as an overhang lies above.
    *
    * @param shading the rectangle and its boards
    * @return 0 to 1
    */
   public static double groundFraction(Shading shading) {
-    return halfSphere(shading, -1);
+    return finned(shading) ? halfSphere(shading, -1) : 1;
+  }
+
+  private static boolean finned(Shading shading) {
+    return shading.left().depth() > 0 || shading.right().depth() > 0;
   }
 
   private static double halfSphere(Shading shading, int side) {
@@ -86,8 +90,7 @@ public final class OverhangShade {
     double weights = 0;
     for (int i = 0; i < UP; i++) {
       // In the plane square to the wall equal steps of the sine bring equal light; out of that
-      // plane
-      // the light goes as the squared cosine.
+      // plane the light goes as the squared cosine.
       double profile = Math.asin((i + 0.5) / UP);
       for (int j = 0; j < ASIDE; j++) {
         double aside = ((j + 0.5) / ASIDE - 0.5) * Math.PI;
@@ -112,6 +115,9 @@ public final class OverhangShade {
                 s.depth() * moveX,
                 s.depth() * moveY)
             .within(face);
+    if (!finned(s)) {
+      return part(roof.area(), s);
+    }
     ConvexPolygon left = fin(s.left(), -s.left().gap(), s.height(), moveX, moveY).within(face);
     ConvexPolygon right =
         fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY).within(face);
@@ -123,6 +129,11 @@ public final class OverhangShade {
             - roof.within(right).area()
             - left.within(right).area()
             + roof.within(left).within(right).area();
+    return part(shaded, s);
+  }
+
+  /** Part of the rectangle that is left when so much of it lies in shade. */
+  private static double part(double shaded, Shading s) {
     double lit = 1 - shaded / (s.width() * s.height());
     // Rounding of the areas may leave the last digits outside.
     return Math.max(0, Math.min(1, lit));
