@@ -54,7 +54,8 @@ class LaidOutYearTest {
       // The ends of hours lie half an hour late on the line from day to day.
       assertThat(dryBulb).as(name).isCloseTo(type.mean(), within(0.1));
       assertThat(global).as(name).isCloseTo(type.global(), within(1e-6));
-      // A beam of the low sun brighter than the sun outside the air is cut to that.
+      // Where dull and bright days mix, scores make the brightest brighter than the sun outside the
+      // air; its beam is cut to that.
       assertThat(direct).as(name).isCloseTo(type.direct(), within(1.0));
       assertThat(wind).as(name).isCloseTo(type.wind(), within(0.01 * type.wind()));
     }
