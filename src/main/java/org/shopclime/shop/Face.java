@@ -242,29 +242,7 @@ public record Face(
    * @return the changed record
    */
   public Face withBuild(Build build) {
-    return new Face(
-        name,
-        part,
-        behind,
-        azimuth,
-        tilt,
-        width,
-        height,
-        gableRise,
-        build,
-        absorptance,
-        emittanceOutside,
-        emittanceInside,
-        windows,
-        doors,
-        overhang,
-        treeShade,
-        fins,
-        absorptanceInside,
-        filmOutside,
-        filmInside,
-        groundTemperature,
-        sunShare);
+    return (Face) ShopParts.with(this, "build", build);
   }
 
   /**
@@ -274,29 +252,7 @@ public record Face(
    * @return the changed record
    */
   public Face withWindows(List<Window> windows) {
-    return new Face(
-        name,
-        part,
-        behind,
-        azimuth,
-        tilt,
-        width,
-        height,
-        gableRise,
-        build,
-        absorptance,
-        emittanceOutside,
-        emittanceInside,
-        windows,
-        doors,
-        overhang,
-        treeShade,
-        fins,
-        absorptanceInside,
-        filmOutside,
-        filmInside,
-        groundTemperature,
-        sunShare);
+    return (Face) ShopParts.with(this, "windows", windows);
   }
 
   /**
@@ -306,28 +262,6 @@ public record Face(
    * @return the changed record
    */
   public Face withDoors(List<Door> doors) {
-    return new Face(
-        name,
-        part,
-        behind,
-        azimuth,
-        tilt,
-        width,
-        height,
-        gableRise,
-        build,
-        absorptance,
-        emittanceOutside,
-        emittanceInside,
-        windows,
-        doors,
-        overhang,
-        treeShade,
-        fins,
-        absorptanceInside,
-        filmOutside,
-        filmInside,
-        groundTemperature,
-        sunShare);
+    return (Face) ShopParts.with(this, "doors", doors);
   }
 }

@@ -173,26 +173,7 @@ public record Room(
    * @return the changed record
    */
   public Room withFaces(List<Face> faces) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen,
-        setBack,
-        sunInside);
+    return (Room) ShopParts.with(this, "faces", faces);
   }
 
   /**
@@ -203,26 +184,7 @@ public record Room(
    * @return the changed record
    */
   public Room withPlants(RoomCooling cooling, RoomHeating heating) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen,
-        setBack,
-        sunInside);
+    return (Room) ShopParts.with(ShopParts.with(this, "cooling", cooling), "heating", heating);
   }
 
   /**
@@ -232,26 +194,7 @@ public record Room(
    * @return the changed record
    */
   public Room withLeakage(Leakage leakage) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen,
-        setBack,
-        sunInside);
+    return (Room) ShopParts.with(this, "leakage", leakage);
   }
 
   /**
@@ -261,26 +204,7 @@ public record Room(
    * @return the changed record
    */
   public Room withFans(List<Fan> fans) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen,
-        setBack,
-        sunInside);
+    return (Room) ShopParts.with(this, "fans", fans);
   }
 
   /**
@@ -290,25 +214,6 @@ public record Room(
    * @return the changed record
    */
   public Room withGains(List<Gain> gains) {
-    return new Room(
-        name,
-        use,
-        floorArea,
-        height,
-        volume,
-        setPoint,
-        wishedHumidity,
-        faces,
-        leakage,
-        fans,
-        gains,
-        contents,
-        cooling,
-        cooledWhen,
-        heating,
-        heatedTo,
-        heatedWhen,
-        setBack,
-        sunInside);
+    return (Room) ShopParts.with(this, "gains", gains);
   }
 }

@@ -137,22 +137,7 @@ public record Window(
    * @return the changed record
    */
   public Window withName(String name) {
-    return new Window(
-        name,
-        width,
-        height,
-        offset,
-        sill,
-        glass,
-        innerShade,
-        outerShade,
-        overhang,
-        fins,
-        emittanceOutside,
-        emittanceInside,
-        filmOutside,
-        filmInside,
-        spandrel);
+    return (Window) ShopParts.with(this, "name", name);
   }
 
   /**
@@ -162,21 +147,6 @@ public record Window(
    * @return the changed record
    */
   public Window withOuterShade(double outerShade) {
-    return new Window(
-        name,
-        width,
-        height,
-        offset,
-        sill,
-        glass,
-        innerShade,
-        outerShade,
-        overhang,
-        fins,
-        emittanceOutside,
-        emittanceInside,
-        filmOutside,
-        filmInside,
-        spandrel);
+    return (Window) ShopParts.with(this, "outerShade", outerShade);
   }
 }
