@@ -1,0 +1,665 @@
+package org.shopclime.heat;
+
+import java.util.Arrays;
+
+/**
+ * Steps a network through time by the modes of its chains, in steps of one length or of several.
+ * Drivers are constant over a step (means).
+ *
+ * <p>Over a step the modes are exact; air and star of each room are straight lines, the ones for
+ * which the heat balance holds in its mean and in its first moment, with a jump of the air between
+ * steps: the discontinuous Galerkin method of first degree in time (K. Eriksson, C. Johnson and V.
+ * Thomée, RAIRO Modél. Math. Anal. Numér. 19 (1985) 611), of third order at the ends of steps and
+ * L-stable. Heat stored equals heat come in, to rounding.
+ *
+ * <p>Error: against {@link March} at steps of five minutes {@code ModeMarchTest} holds hourly steps
+ * under hourly drivers. Heat on inner nodes ({@link Drivers#nodeSource}) is not taken. Not for
+ * several threads at once. Numbers of rooms, chains and boundaries out of range are refused with an
+ * {@link IllegalArgumentException}.
+ */
+public final class ModeMarch {
+
+  private final Network network;
+  private final Modes modes;
+  private final Stride[] strides;
+
+  private Stride stride;
+
+  private double[] sizes;
+  private double[] sizesBefore;
+  private final double[] air;
+  private final double[] airBefore;
+
+  /** Mean and tilt of each end's face by the modes' start; the tilt where a room sees it. */
+  private final double[] startMean;
+
+  private final double[] startTilt;
+  private boolean started;
+
+  /** Drive of each end by what is known, and mean and tilt of its face under start and that. */
+  private final double[] known;
+
+  private final double[] knownMean;
+  private final double[] knownTilt;
+
+  private final double[] airDrive;
+  private final double[] starDrive;
+  private final double[] x;
+  private final double[] stars;
+
+  /** Drive of each end by rooms: mean and tilt. */
+  private final double[] byRoom;
+
+  private final double[] byRoomTilt;
+
+  private final double[] meanFace;
+  private final double[] plant;
+  private final double[] boundary;
+  private boolean stepped;
+
+  /**
+   * Finds the modes of a network; all temperatures are 0 °C at first.
+   *
+   * @param network the network
+   * @param stepSeconds lengths of step to choose from, s, each above 0 and finite; the first is
+   *     chosen
+   * @throws IllegalArgumentException if there is none or one is out of that range
+   */
+  public ModeMarch(Network network, double... stepSeconds) {
+    this(new Modes(network, false), stepSeconds);
+  }
+
+  /**
+   * The same, whose state can be handed over to the march of a network that differs in its films.
+   *
+   * @param network the network
+   * @param stepSeconds as there
+   * @return march for {@link #takeOver}
+   */
+  public static ModeMarch handingOver(Network network, double... stepSeconds) {
+    return new ModeMarch(new Modes(network, true), stepSeconds);
+  }
+
+  private ModeMarch(Modes modes, double... stepSeconds) {
+    this.modes = modes;
+    network = modes.network;
+    if (stepSeconds.length == 0) {
+      throw new IllegalArgumentException("no length of step; takes one or more");
+    }
+    strides = new Stride[stepSeconds.length];
+    for (int i = 0; i < strides.length; i++) {
+      strides[i] = new Stride(modes, stepSeconds[i]);
+    }
+    stride = strides[0];
+    sizes = new double[modes.count()];
+    sizesBefore = new double[modes.count()];
+    int rooms = network.rooms();
+    int ends = 2 * network.chains();
+    air = new double[rooms];
+    airBefore = new double[rooms];
+    startMean = new double[ends];
+    startTilt = new double[ends];
+    known = new double[ends];
+    knownMean = new double[ends];
+    knownTilt = new double[ends];
+    airDrive = new double[2 * rooms];
+    starDrive = new double[2 * rooms];
+    x = new double[2 * rooms];
+    stars = new double[2 * rooms];
+    byRoom = new double[ends];
+    byRoomTilt = new double[ends];
+    meanFace = new double[ends];
+    plant = new double[rooms];
+    boundary = new double[network.boundaries()];
+  }
+
+  /**
+   * Chooses the length of the steps to come.
+   *
+   * @param which number of the length, from 0
+   * @throws IllegalArgumentException if there is no such length
+   */
+  public void choose(int which) {
+    Check.index("length of step", which, strides.length);
+    if (stride != strides[which]) {
+      stride = strides[which];
+      started = false;
+    }
+  }
+
+  /**
+   * How many modes there are.
+   *
+   * @return number of modes of all chains
+   */
+  public int modes() {
+    return sizes.length;
+  }
+
+  /**
+   * Puts all temperatures to one value.
+   *
+   * @param celsius °C, finite
+   * @throws IllegalArgumentException if it is not finite
+   */
+  public void start(double celsius) {
+    Check.finite("temperature to start from, °C", celsius);
+    for (int m = 0; m < sizes.length; m++) {
+      sizes[m] = celsius * modes.stored[m];
+    }
+    Arrays.fill(air, celsius);
+    Arrays.fill(stars, 0);
+    for (int r = 0; r < air.length; r++) {
+      stars[2 * r] = celsius;
+    }
+    Arrays.fill(meanFace, celsius);
+    rest();
+  }
+
+  /**
+   * Puts all temperatures to the steady state under the drivers.
+   *
+   * @param d drivers
+   * @throws IllegalStateException as {@link SteadyState#solve}
+   * @throws IllegalArgumentException if the drivers are those of another network
+   */
+  public void startSteady(Drivers d) {
+    SteadyState.Solution steady = SteadyState.solve(network, d);
+    double[] temperatures = steady.temperatures();
+    int rooms = network.rooms();
+    for (int k = 0; k < network.chains(); k++) {
+      double left = steadyDrive(2 * k, d, temperatures);
+      double right = steadyDrive(2 * k + 1, d, temperatures);
+      for (int m = modes.start[k]; m < modes.start[k + 1]; m++) {
+        sizes[m] = (modes.left[m] * left + modes.right[m] * right) / modes.rate[m];
+      }
+    }
+    for (int e = 0; e < meanFace.length; e++) {
+      meanFace[e] = temperatures[2 * rooms + network.endNode(e)];
+    }
+    for (int r = 0; r < rooms; r++) {
+      air[r] = temperatures[r];
+      stars[2 * r] = temperatures[rooms + r];
+      stars[2 * r + 1] = 0;
+    }
+    rest();
+  }
+
+  private double steadyDrive(int e, Drivers d, double[] temperatures) {
+    double heat = outerHeat(e, d);
+    int room = network.endRoom[e];
+    if (room >= 0) {
+      heat += network.endConvective[e] * temperatures[room];
+      heat += network.endRadiant[e] * temperatures[network.rooms() + room];
+    }
+    return heat;
+  }
+
+  /** What is told of the last step reads as at rest. */
+  private void rest() {
+    System.arraycopy(sizes, 0, sizesBefore, 0, sizes.length);
+    System.arraycopy(air, 0, airBefore, 0, air.length);
+    for (int r = 0; r < air.length; r++) {
+      x[2 * r] = air[r];
+      x[2 * r + 1] = 0;
+    }
+    Arrays.fill(plant, 0);
+    started = false;
+    stepped = false;
+  }
+
+  /**
+   * Where the march stands, to be handed back to {@link #restore}.
+   *
+   * @return a copy: air of the rooms, °C, then the modes of chain after chain
+   */
+  public double[] state() {
+    double[] state = Arrays.copyOf(air, air.length + sizes.length);
+    System.arraycopy(sizes, 0, state, air.length, sizes.length);
+    return state;
+  }
+
+  /**
+   * How much a state changes when all of the network gets warmer by 1 K.
+   *
+   * @return laid out as {@link #state}
+   */
+  public double[] warmth() {
+    double[] warmth = new double[air.length + sizes.length];
+    Arrays.fill(warmth, 0, air.length, 1);
+    System.arraycopy(modes.stored, 0, warmth, air.length, sizes.length);
+    return warmth;
+  }
+
+  /**
+   * How much each entry of a state moves a temperature: 1 for air, for a mode the larger of its
+   * weights at the two faces.
+   *
+   * @return laid out as {@link #state}, K for each unit
+   */
+  public double[] weights() {
+    double[] weights = new double[air.length + sizes.length];
+    Arrays.fill(weights, 0, air.length, 1);
+    for (int m = 0; m < sizes.length; m++) {
+      weights[air.length + m] = Math.max(Math.abs(modes.left[m]), Math.abs(modes.right[m]));
+    }
+    return weights;
+  }
+
+  /**
+   * Goes to where an earlier {@link #state} stood.
+   *
+   * @param state from a march of the same network; copied
+   * @throws IllegalArgumentException if the number of values does not fit or one is not finite
+   */
+  public void restore(double[] state) {
+    if (state.length != air.length + sizes.length) {
+      throw new IllegalArgumentException(
+          "a state of " + state.length + " values; takes " + (air.length + sizes.length));
+    }
+    for (double value : state) {
+      Check.finite("entry of a state", value);
+    }
+    System.arraycopy(state, 0, air, 0, air.length);
+    System.arraycopy(state, air.length, sizes, 0, sizes.length);
+    rest();
+  }
+
+  /**
+   * Goes on from where the march of another network stands.
+   *
+   * @param other march made by {@link #handingOver}, as this one; its network differs from this in
+   *     the films of its ends only
+   * @throws IllegalArgumentException if the networks differ in more
+   */
+  public void takeOver(ModeMarch other) {
+    modes.takeOver(other.modes, other.sizes, sizes);
+    System.arraycopy(other.air, 0, air, 0, air.length);
+    System.arraycopy(other.stars, 0, stars, 0, stars.length);
+    System.arraycopy(other.meanFace, 0, meanFace, 0, meanFace.length);
+    rest();
+  }
+
+  /** What the modes do to the faces over the step if nothing drives them. */
+  private void begin() {
+    if (started) {
+      return;
+    }
+    Stride s = stride;
+    double[] z = sizes;
+    for (int k = 0; k < network.chains(); k++) {
+      double leftMean = 0;
+      double rightMean = 0;
+      double rightTilt = 0;
+      int end = modes.start[k + 1];
+      if (network.endRoom[2 * k] >= 0) {
+        double leftTilt = 0;
+        for (int m = modes.start[k]; m < end; m++) {
+          leftMean += s.leftMean[m] * z[m];
+          leftTilt += s.leftTilt[m] * z[m];
+          rightMean += s.rightMean[m] * z[m];
+          rightTilt += s.rightTilt[m] * z[m];
+        }
+        startTilt[2 * k] = leftTilt;
+      } else {
+        for (int m = modes.start[k]; m < end; m++) {
+          leftMean += s.leftMean[m] * z[m];
+          rightMean += s.rightMean[m] * z[m];
+          rightTilt += s.rightTilt[m] * z[m];
+        }
+      }
+      startMean[2 * k] = leftMean;
+      startMean[2 * k + 1] = rightMean;
+      startTilt[2 * k + 1] = rightTilt;
+    }
+    started = true;
+  }
+
+  private double outerHeat(int e, Drivers d) {
+    int b = network.endBoundary[e];
+    return b >= 0 ? d.endSource[e] + network.endOuter[e] * d.boundary[b] : d.endSource[e];
+  }
+
+  /** The drives of air and stars by what is known. */
+  private void drive(Drivers d) {
+    Stride s = stride;
+    for (int r = 0; r < air.length; r++) {
+      double storing = network.airCapacity[r] / s.seconds * air[r];
+      airDrive[2 * r] = storing;
+      airDrive[2 * r + 1] = -storing;
+      starDrive[2 * r] = 0;
+      starDrive[2 * r + 1] = 0;
+    }
+    for (int k = 0; k < network.chains(); k++) {
+      int left = 2 * k;
+      int right = left + 1;
+      double byLeft = outerHeat(left, d);
+      double byRight = outerHeat(right, d);
+      known[left] = byLeft;
+      known[right] = byRight;
+      double across = s.meanByMean[1][k];
+      double acrossTilt = s.meanByTilt[1][k];
+      knownMean[left] = startMean[left] + s.meanByMean[0][k] * byLeft + across * byRight;
+      knownMean[right] = startMean[right] + across * byLeft + s.meanByMean[2][k] * byRight;
+      knownTilt[right] = startTilt[right] - acrossTilt * byLeft - s.meanByTilt[2][k] * byRight;
+      if (network.endRoom[left] >= 0) {
+        knownTilt[left] = startTilt[left] - s.meanByTilt[0][k] * byLeft - acrossTilt * byRight;
+        give(left);
+      }
+      if (network.endRoom[right] >= 0) {
+        give(right);
+      }
+    }
+    for (int r = 0; r < air.length; r++) {
+      if (network.hasStar[r]) {
+        starDrive[2 * r] += d.starSource[r];
+      } else {
+        airDrive[2 * r] += d.starSource[r];
+      }
+    }
+    for (int l = 0; l < network.linkRoom.length; l++) {
+      airDrive[2 * network.linkRoom[l]] +=
+          network.linkConductance[l] * d.boundary[network.linkBoundary[l]];
+    }
+    s.core.addStars(starDrive, airDrive);
+  }
+
+  private void give(int e) {
+    int mean = 2 * network.endRoom[e];
+    double convective = network.endConvective[e];
+    double radiant = network.endRadiant[e];
+    airDrive[mean] += convective * knownMean[e];
+    airDrive[mean + 1] += convective * knownTilt[e];
+    starDrive[mean] += radiant * knownMean[e];
+    starDrive[mean + 1] += radiant * knownTilt[e];
+  }
+
+  /** The air under the drives found, the sources of heat in it, flows and holds. */
+  private void solveAir(Drivers d) {
+    stride.core.prepare(d);
+    for (int r = 0; r < air.length; r++) {
+      if (d.held[r]) {
+        x[2 * r] = d.holdTemperature[r];
+        x[2 * r + 1] = 0;
+      } else {
+        x[2 * r] = airDrive[2 * r] + d.airSource[r] + d.inflow[r] * d.inflowTemperature[r];
+        x[2 * r + 1] = airDrive[2 * r + 1];
+      }
+    }
+    stride.core.solve(x);
+  }
+
+  /**
+   * Looks where a step leads, without making it: what is told of the step then is that of this one,
+   * but where rooms stand does not change. For controls.
+   *
+   * @param d drivers, constant over the step
+   * @throws IllegalArgumentException if the drivers are those of another network
+   */
+  public void look(Drivers d) {
+    Network.same(network, d.network);
+    begin();
+    drive(d);
+    solveAir(d);
+  }
+
+  /**
+   * Looks again after a change of what acts on the air alone: its sources, flows and holds.
+   *
+   * @param d the drivers of the last {@link #look}, else unchanged
+   */
+  public void lookAgain(Drivers d) {
+    solveAir(d);
+  }
+
+  /**
+   * Air of a room at the end of the step last looked at.
+   *
+   * @param room number of the room
+   * @return °C
+   */
+  public double ahead(int room) {
+    int r = network.air(room);
+    return x[2 * r] + x[2 * r + 1];
+  }
+
+  /**
+   * Air of a room, mean over the step last looked at or made.
+   *
+   * @param room number of the room
+   * @return °C
+   */
+  public double meanAir(int room) {
+    return x[2 * network.air(room)];
+  }
+
+  /**
+   * Heat that holds a room in the step last looked at, mean over it.
+   *
+   * @param d the drivers of that look
+   * @param room number of the room
+   * @return W into its air; 0 for a floating room
+   */
+  public double plantAhead(Drivers d, int room) {
+    int r = network.air(room);
+    return d.held[r]
+        ? stride.core.missing(r, x, airDrive)
+            - d.airSource[r]
+            - d.inflow[r] * d.inflowTemperature[r]
+        : 0;
+  }
+
+  /**
+   * How the air of a room at the end of a step answers to constant heat put into it over that step.
+   * Exact, as the network is linear.
+   *
+   * @param d the drivers of the last look, of which only flows and holds matter
+   * @param room number of the room
+   * @return K/W, 0 or more; 0 if the room is held
+   */
+  public double response(Drivers d, int room) {
+    int r = network.air(room);
+    if (d.held[r]) {
+      return 0;
+    }
+    stride.core.prepare(d);
+    double[] answer = new double[x.length];
+    answer[2 * r] = 1;
+    stride.core.solve(answer);
+    return answer[2 * r] + answer[2 * r + 1];
+  }
+
+  /** The faces in the step last looked at; needed before {@link #meanFace} of a look. */
+  public void lookAtFaces() {
+    stride.core.stars(starDrive, x, stars);
+    double[] convective = network.endConvective;
+    double[] radiant = network.endRadiant;
+    int[] rooms = network.endRoom;
+    Stride s = stride;
+    for (int k = 0; k < network.chains(); k++) {
+      int left = 2 * k;
+      int right = left + 1;
+      int leftRoom = 2 * rooms[left];
+      int rightRoom = 2 * rooms[right];
+      double leftMean = 0;
+      double leftTilt = 0;
+      double rightMean = 0;
+      double rightTilt = 0;
+      if (leftRoom >= 0) {
+        leftMean = convective[left] * x[leftRoom] + radiant[left] * stars[leftRoom];
+        leftTilt = convective[left] * x[leftRoom + 1] + radiant[left] * stars[leftRoom + 1];
+      }
+      if (rightRoom >= 0) {
+        rightMean = convective[right] * x[rightRoom] + radiant[right] * stars[rightRoom];
+        rightTilt = convective[right] * x[rightRoom + 1] + radiant[right] * stars[rightRoom + 1];
+      }
+      byRoom[left] = leftMean;
+      byRoom[right] = rightMean;
+      byRoomTilt[left] = leftTilt;
+      byRoomTilt[right] = rightTilt;
+      meanFace[left] =
+          knownMean[left]
+              + s.meanByMean[0][k] * leftMean
+              + s.meanByTilt[0][k] * leftTilt
+              + s.meanByMean[1][k] * rightMean
+              + s.meanByTilt[1][k] * rightTilt;
+      meanFace[right] =
+          knownMean[right]
+              + s.meanByMean[1][k] * leftMean
+              + s.meanByTilt[1][k] * leftTilt
+              + s.meanByMean[2][k] * rightMean
+              + s.meanByTilt[2][k] * rightTilt;
+    }
+  }
+
+  /**
+   * Makes the step last looked at.
+   *
+   * @param d the drivers of that look
+   */
+  public void go(Drivers d) {
+    lookAtFaces();
+    for (int r = 0; r < air.length; r++) {
+      plant[r] = plantAhead(d, r);
+      airBefore[r] = air[r];
+      air[r] = x[2 * r] + x[2 * r + 1];
+    }
+    Stride s = stride;
+    double[] z = sizes;
+    double[] next = sizesBefore;
+    for (int k = 0; k < network.chains(); k++) {
+      double leftMean = known[2 * k] + byRoom[2 * k];
+      double leftTilt = byRoomTilt[2 * k];
+      double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
+      double rightTilt = byRoomTilt[2 * k + 1];
+      int end = modes.start[k + 1];
+      if (network.endRoom[2 * k] >= 0) {
+        for (int m = modes.start[k]; m < end; m++) {
+          next[m] =
+              s.decay[m] * z[m]
+                  + s.byLeftMean[m] * leftMean
+                  + s.byLeftTilt[m] * leftTilt
+                  + s.byRightMean[m] * rightMean
+                  + s.byRightTilt[m] * rightTilt;
+        }
+      } else {
+        for (int m = modes.start[k]; m < end; m++) {
+          next[m] =
+              s.decay[m] * z[m]
+                  + s.byLeftMean[m] * leftMean
+                  + s.byRightMean[m] * rightMean
+                  + s.byRightTilt[m] * rightTilt;
+        }
+      }
+    }
+    sizesBefore = z;
+    sizes = next;
+    System.arraycopy(d.boundary, 0, boundary, 0, boundary.length);
+    started = false;
+    stepped = true;
+  }
+
+  /**
+   * Advances one step.
+   *
+   * @param d drivers, constant over the step
+   * @throws IllegalArgumentException if the drivers are those of another network
+   */
+  public void step(Drivers d) {
+    look(d);
+    go(d);
+  }
+
+  /**
+   * Air of a room at the end of the last step made.
+   *
+   * @param room number of the room
+   * @return °C
+   */
+  public double air(int room) {
+    return air[network.air(room)];
+  }
+
+  /**
+   * Star node of a room, mean over the last step; its air where nothing radiates.
+   *
+   * @param room number of the room
+   * @return °C
+   */
+  public double meanStar(int room) {
+    return stars[2 * network.air(room)];
+  }
+
+  /**
+   * Left face of a chain, mean over the last step.
+   *
+   * @param chain number of the chain
+   * @return °C
+   */
+  public double meanLeftFace(int chain) {
+    Check.index("chain", chain, network.chains());
+    return meanFace[2 * chain];
+  }
+
+  /**
+   * Right face of a chain, mean over the last step.
+   *
+   * @param chain number of the chain
+   * @return °C
+   */
+  public double meanRightFace(int chain) {
+    Check.index("chain", chain, network.chains());
+    return meanFace[2 * chain + 1];
+  }
+
+  /**
+   * Heat put into a held room's air to hold it, mean over the last step.
+   *
+   * @param room number of the room
+   * @return W, above 0 when heating; 0 for a floating room and before the first step
+   */
+  public double plant(int room) {
+    return plant[network.air(room)];
+  }
+
+  /**
+   * Heat the network stored over the last step, in the air of rooms and the modes of chains.
+   *
+   * @return J; 0 before the first step
+   */
+  public double storedHeatChange() {
+    double heat = 0;
+    for (int r = 0; r < air.length; r++) {
+      heat += network.airCapacity[r] * (air[r] - airBefore[r]);
+    }
+    for (int m = 0; m < sizes.length; m++) {
+      heat += modes.stored[m] * (sizes[m] - sizesBefore[m]);
+    }
+    return heat;
+  }
+
+  /**
+   * Heat out of a boundary into the network, mean over the last step.
+   *
+   * @param index number of the boundary
+   * @return W; 0 before the first step
+   */
+  public double boundaryHeat(int index) {
+    Check.index("boundary", index, boundary.length);
+    if (!stepped) {
+      return 0;
+    }
+    double heat = 0;
+    for (int e = 0; e < network.endBoundary.length; e++) {
+      if (network.endBoundary[e] == index) {
+        heat += network.endOuter[e] * (boundary[index] - meanFace[e]);
+      }
+    }
+    for (int l = 0; l < network.linkRoom.length; l++) {
+      if (network.linkBoundary[l] == index) {
+        heat += network.linkConductance[l] * (boundary[index] - x[2 * network.linkRoom[l]]);
+      }
+    }
+    return heat;
+  }
+}
