@@ -57,6 +57,7 @@ public final class ModeMarch implements FaceTemperatures {
   private final double[] plant;
   private final double[] boundary;
   private boolean stepped;
+  private boolean facesFound;
 
   /**
    * Finds the modes of a network; all temperatures are 0 °C at first.
@@ -416,6 +417,7 @@ public final class ModeMarch implements FaceTemperatures {
 
   /** The air under the drives found, the sources of heat in it, flows and holds. */
   private void solveAir(Drivers d) {
+    facesFound = false;
     stride.core.prepare(d);
     for (int r = 0; r < air.length; r++) {
       if (d.held[r]) {
@@ -523,6 +525,10 @@ public final class ModeMarch implements FaceTemperatures {
 
   /** The faces in the step last looked at; needed before the faces are asked for. */
   public void lookAtFaces() {
+    if (facesFound) {
+      return;
+    }
+    facesFound = true;
     stride.core.stars(starDrive, x, stars);
     double[] convective = network.endConvective;
     double[] radiant = network.endRadiant;

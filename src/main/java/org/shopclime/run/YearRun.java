@@ -13,8 +13,9 @@ import org.shopclime.heat.ModeMarch;
  *
  * <p>Weather and schedules are means of each hour, and most hours are one step. An hour in which
  * gains or air flows jump begins with a step of five minutes; one in which a plant starts, stops or
- * comes to its set point is made of twelve. What happens in a step is {@link YearStep}'s. The last
- * two months of the year are run before it, so that walls and ground do not begin from a guess.
+ * comes to its set point, or the season turns, is made of twelve. What happens in a step is {@link
+ * YearStep}'s. The last two months of the year are run before it, so that walls and ground do not
+ * begin from a guess.
  *
  * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
@@ -124,12 +125,13 @@ public final class YearRun {
 
   private void hour(int hour) {
     YearStep next = networks.get(year.networkOf(hour));
-    if (next != now) {
+    boolean turns = next != now;
+    if (turns) {
       next.takeOver(now);
       now = next;
     }
     now.begin(hour);
-    if (now.rises()) {
+    if (turns || now.rises()) {
       fine(hour, 0);
     } else if (jumps(hour)) {
       step(hour, FINE, 1.0 / FINE_STEPS);

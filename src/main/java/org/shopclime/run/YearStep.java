@@ -28,6 +28,7 @@ final class YearStep {
   private static final double FACE_CLOSE = 0.05;
   private static final double AIR_CLOSE = 0.01;
   private static final double HUMIDITY_CLOSE = 1e-5;
+  private static final double FINE_FACTOR = 10;
   private static final int MOST_ROUNDS = 12;
 
   /** Heat a plant may be asked for against its sense within a long step, W. */
@@ -44,11 +45,23 @@ final class YearStep {
   private final Moisture moisture;
   private final int rooms;
 
-  /** Heat that moves each face by 1 K, by end, W/K; and the heat that true radiation adds, W. */
+  /** Heat that moves each face by 1 K, by end, W/K. */
   private final double[] faceConductance;
 
-  private double[] radiation;
-  private double[] radiationNext;
+  /** Heat that true radiation adds to each end, W: as taken in a round, and as found after it. */
+  private double[] taken;
+
+  private double[] found;
+
+  /** That of the last step made, and of the one before. */
+  private double[] made;
+
+  private double[] madeBefore;
+
+  /** Whether the last two steps were long ones. */
+  private boolean goesOn;
+
+  private boolean wasLong;
   private final double[] roomConductance;
 
   private final double[] base;
@@ -88,8 +101,10 @@ final class YearStep {
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
     faceConductance = march.faceConductances();
     roomConductance = march.roomConductances();
-    radiation = new double[faceConductance.length];
-    radiationNext = new double[faceConductance.length];
+    taken = new double[faceConductance.length];
+    found = new double[faceConductance.length];
+    made = new double[faceConductance.length];
+    madeBefore = new double[faceConductance.length];
     base = new double[rooms];
     inflow = new double[rooms];
     constant = new double[rooms];
@@ -98,15 +113,17 @@ final class YearStep {
 
   void start(double celsius) {
     march.start(celsius);
-    year.radiation(march, 0, radiation);
+    year.radiation(march, 0, made);
   }
 
   /** Goes on from the network of another season. */
   void takeOver(YearStep other) {
     march.takeOver(other.march);
     seen = other.seen;
+    wasLong = false;
+    goesOn = false;
     slope = other.slope;
-    year.radiation(march, other.hour + 1, radiation);
+    year.radiation(march, other.hour + 1, made);
   }
 
   /** Heat that moves the air of a room by 1 K at once, W/K. */
@@ -154,31 +171,34 @@ final class YearStep {
     if (cooledByUnit >= 0 && able == null) {
       seen = moisture.humidityRatio(cooledByUnit);
     }
-    seenBefore = Double.NaN;
     entering = Double.NaN;
     for (int room = 0; room < rooms; room++) {
       flow(room, march.air(room));
     }
-    for (int round = 1; round <= MOST_ROUNDS; round++) {
-      year.radiate(drivers, hour, radiation);
+    guessRadiation();
+    for (int round = 1; ; round++) {
+      year.radiate(drivers, hour, taken);
       release();
       march.look(drivers);
-      if (!control()) {
+      if (!controlInThisHumidity()) {
         return false;
       }
       march.lookAtFaces();
-      year.radiation(march, hour, radiationNext);
-      boolean still = faceStill();
-      still &= airStill();
-      still &= humidityStill();
-      if (still) {
-        break;
+      year.radiation(march, hour, found);
+      if (round == MOST_ROUNDS || isStill()) {
+        return true;
       }
-      double[] old = radiation;
-      radiation = radiationNext;
-      radiationNext = old;
+      double[] old = taken;
+      taken = found;
+      found = old;
     }
-    return true;
+  }
+
+  /** From one long step to the next, radiation goes on changing as it did. */
+  private void guessRadiation() {
+    for (int e = 0; e < taken.length; e++) {
+      taken[e] = fine || !goesOn ? made[e] : 2 * made[e] - madeBefore[e];
+    }
   }
 
   private void flow(int room, double celsius) {
@@ -196,23 +216,49 @@ final class YearStep {
     }
   }
 
-  private boolean faceStill() {
-    for (int e = 0; e < radiation.length; e++) {
-      if (Math.abs(radiationNext[e] - radiation[e]) > FACE_CLOSE * faceConductance[e]) {
+  /** Controls until the unit sees the humidity that it leads to. */
+  private boolean controlInThisHumidity() {
+    seenBefore = Double.NaN;
+    for (int round = 1; ; round++) {
+      if (!control()) {
+        return false;
+      }
+      if (able == null || round == MOST_ROUNDS || humidityStill()) {
+        return true;
+      }
+      release();
+      march.lookAgain(drivers);
+    }
+  }
+
+  /** Whether another round would change nothing; the flows it takes are set where it would. */
+  private boolean isStill() {
+    boolean still = airStill();
+    return facesStill() && still;
+  }
+
+  /** Short steps need not be as close, as the next one follows at once. */
+  private double closeness() {
+    return fine ? FINE_FACTOR : 1;
+  }
+
+  private boolean facesStill() {
+    for (int e = 0; e < taken.length; e++) {
+      if (Math.abs(found[e] - taken[e]) > closeness() * FACE_CLOSE * faceConductance[e]) {
         return false;
       }
     }
     return true;
   }
 
+  /** Whether the air flows are those of the air found; they are set to be where not. */
   private boolean airStill() {
     boolean still = true;
     for (int room = 0; room < rooms; room++) {
       double mean = march.meanAir(room);
-      double flowing = inflow[room];
       double next = year.inflow(room, mean, hour);
-      double moved = Math.abs((next - flowing) * humidHeat * (dryBulb - mean));
-      if (moved > AIR_CLOSE * roomConductance[room]) {
+      double moved = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean));
+      if (moved > closeness() * AIR_CLOSE * roomConductance[room]) {
         still = false;
         inflow[room] = next;
         drivers.inflow(room, next * humidHeat, dryBulb);
@@ -222,9 +268,6 @@ final class YearStep {
   }
 
   private boolean humidityStill() {
-    if (able == null) {
-      return true;
-    }
     findCoil();
     double missed = lookAtWater(cooledByUnit, coil).mean() - seen;
     if (Math.abs(missed) < HUMIDITY_CLOSE) {
@@ -382,6 +425,12 @@ final class YearStep {
     if (able != null) {
       findCoil();
     }
+    double[] oldest = madeBefore;
+    madeBefore = made;
+    made = found;
+    found = oldest;
+    goesOn = wasLong && !fine;
+    wasLong = !fine;
     double removed = 0;
     march.go(drivers);
     for (int room = 0; room < rooms; room++) {

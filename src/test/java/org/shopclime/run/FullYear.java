@@ -8,17 +8,20 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
+import org.shopclime.heat.FaceTemperatures;
 import org.shopclime.heat.March;
 import org.shopclime.unit.Delivered;
 import org.shopclime.unit.PartLoad;
 
 /**
  * A year by the full network in small steps, to hold {@link YearRun} against: each hour in equal
- * steps; what radiates, flows and can be cooled is that of the state at the start of each.
+ * steps; what radiates, flows and can be cooled follows the means of that step, found in a few
+ * rounds.
  */
 final class FullYear {
 
   private static final double HOUR = 3600;
+  private static final int ROUNDS = 4;
 
   /** Days run before the year; the slowest part, slab and soil, forgets within two weeks. */
   private static final int BEFORE = 60;
@@ -36,6 +39,8 @@ final class FullYear {
   private final Moisture moisture;
   private final double[] inflow;
   private final double[] base;
+  private final double[] entering;
+  private final double[] humidity;
   private final YearResult result;
   private March march;
   private Drivers driver;
@@ -60,6 +65,8 @@ final class FullYear {
     moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
     inflow = new double[year.rooms()];
     base = new double[year.rooms()];
+    entering = new double[year.rooms()];
+    humidity = new double[year.rooms()];
     result = new YearResult(year);
   }
 
@@ -114,34 +121,69 @@ final class FullYear {
   private void step(int hour, int part) {
     double humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(hour));
     double[] ends = new double[2 * year.network(year.networkOf(hour)).chains()];
+    double[] state = march.state();
+    double[] constant = new double[year.rooms()];
     year.radiation(march, hour, ends);
-    year.radiate(driver, hour, ends);
     for (int room = 0; room < year.rooms(); room++) {
       inflow[room] = year.inflow(room, march.air(room), hour);
-      driver.inflow(room, inflow[room] * humidHeat, year.weather().dryBulb(hour));
-      driver.release(room);
-      driver.airSource(room, base[room]);
+      entering[room] = march.air(room);
+      humidity[room] = moisture.humidityRatio(room);
     }
-    fraction = 0;
-    able = null;
-    double[] constant = new double[year.rooms()];
-    for (int room = 0; room < year.rooms(); room++) {
-      constant[room] = control(room, hour, part);
+    for (int round = 1; round <= ROUNDS; round++) {
+      march.restore(state);
+      year.radiate(driver, hour, ends);
+      for (int room = 0; room < year.rooms(); room++) {
+        driver.inflow(room, inflow[room] * humidHeat, year.weather().dryBulb(hour));
+        driver.release(room);
+        driver.airSource(room, base[room]);
+      }
+      fraction = 0;
+      able = null;
+      for (int room = 0; room < year.rooms(); room++) {
+        constant[room] = control(room, hour, part);
+      }
+      march.step(driver);
+      for (int room = 0; room < year.rooms(); room++) {
+        double plant = constant[room] + march.plant(room);
+        if (cooledByUnit(room) && plant < 0) {
+          fraction = Math.min(1, -plant / able.sensible());
+        }
+        humidity[room] = water(room, hour, round == ROUNDS);
+      }
+      if (round < ROUNDS) {
+        year.radiation(means(), hour, ends);
+        for (int room = 0; room < year.rooms(); room++) {
+          inflow[room] = year.inflow(room, march.meanAir(room), hour);
+          entering[room] = march.meanAir(room);
+        }
+      }
     }
-    march.step(driver);
     for (int room = 0; room < year.rooms(); room++) {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
       }
-      double plant = constant[room] + march.plant(room);
-      if (able != null && unit.orElseThrow().room() == room && plant < 0) {
-        fraction = Math.min(1, -plant / able.sensible());
-      }
-      water(room, hour);
       if (telling) {
-        tell(room, hour, plant);
+        tell(room, hour, constant[room] + march.plant(room));
       }
     }
+  }
+
+  private boolean cooledByUnit(int room) {
+    return able != null && unit.orElseThrow().room() == room;
+  }
+
+  private FaceTemperatures means() {
+    return new FaceTemperatures() {
+      @Override
+      public double leftFace(int chain) {
+        return march.meanLeftFace(chain);
+      }
+
+      @Override
+      public double rightFace(int chain) {
+        return march.meanRightFace(chain);
+      }
+    };
   }
 
   /** Decides what the plants of a room do; tells the constant heat put into its air, W. */
@@ -160,7 +202,7 @@ final class FullYear {
               .unit()
               .at(
                   year.weather().dryBulb(hour),
-                  new AirState(march.air(room), moisture.humidityRatio(room), year.pressure()));
+                  new AirState(entering[room], humidity[room], year.pressure()));
     }
     if (cools && free > year.cooledTo(room)) {
       double most = byUnit ? Math.max(0, able.sensible()) : Double.POSITIVE_INFINITY;
@@ -198,10 +240,12 @@ final class FullYear {
     return given;
   }
 
-  private void water(int room, int hour) {
-    boolean coils = able != null && unit.orElseThrow().room() == room;
+  /** Mean humidity ratio of a room's air under its coil. */
+  private double water(int room, int hour, boolean go) {
     double coil =
-        coils ? Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds)) : 0;
+        cooledByUnit(room)
+            ? Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds))
+            : 0;
     Moisture.Around around =
         new Moisture.Around(
             year.outdoorHumidityRatio(hour),
@@ -209,21 +253,25 @@ final class FullYear {
             year.latentGain(room, hour),
             year.pressure(),
             seconds);
-    moisture.step(room, around, march.air(room), coil, Optional.empty());
+    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(room), year.pressure());
+    Moisture.Step step = moisture.look(room, around, saturated, coil);
+    if (go) {
+      moisture.go(room, step, around, coil, Optional.empty());
+    }
+    return step.mean();
   }
 
   private void tell(int room, int hour, double plant) {
-    boolean cooledByUnit = able != null && unit.orElseThrow().room() == room;
     result.add(
         room,
         hour,
         1.0 / steps,
         march.meanAir(room),
         (march.meanAir(room) + march.meanStar(room)) / 2,
-        moisture.humidityRatio(room),
+        humidity[room],
         Math.max(0, plant),
         Math.max(0, -plant),
-        cooledByUnit ? fraction * able.latent() : 0,
-        cooledByUnit ? able.power() * PartLoad.powerFraction(fraction) : 0);
+        cooledByUnit(room) ? fraction * able.latent() : 0,
+        cooledByUnit(room) ? able.power() * PartLoad.powerFraction(fraction) : 0);
   }
 }
