@@ -126,11 +126,11 @@ public final class YearRun {
   private void hour(int hour) {
     YearStep next = networks.get(year.networkOf(hour));
     boolean turns = next != now;
+    next.begin(hour);
     if (turns) {
       next.takeOver(now);
       now = next;
     }
-    now.begin(hour);
     if (turns || now.rises()) {
       fine(hour, 0);
     } else if (jumps(hour)) {

@@ -116,14 +116,16 @@ final class YearStep {
     year.radiation(march, 0, made);
   }
 
-  /** Goes on from the network of another season. */
+  /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other) {
-    march.takeOver(other.march);
+    year.radiation(other.march, hour, made);
+    year.radiate(drivers, hour, made);
+    march.takeOver(other.march, drivers);
+    able = other.able;
     seen = other.seen;
+    slope = other.slope;
     wasLong = false;
     goesOn = false;
-    slope = other.slope;
-    year.radiation(march, other.hour + 1, made);
   }
 
   /** Heat that moves the air of a room by 1 K at once, W/K. */
