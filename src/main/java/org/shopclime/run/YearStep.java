@@ -80,6 +80,8 @@ final class YearStep {
   private Delivered able;
 
   private double entering;
+
+  private double entered;
   private double fraction;
   private double coil;
 
@@ -133,6 +135,13 @@ final class YearStep {
     return roomConductance[room];
   }
 
+  /** Heat a plant gave in the last step that is off in the hour begun, W. */
+  double switchedOff(int room) {
+    double plant = constant[room] + march.plant(room);
+    boolean on = plant < 0 ? year.coolingOn(room, hour) : year.heatingOn(room, hour);
+    return on ? 0 : plant;
+  }
+
   /** Sets what drives an hour. */
   void begin(int of) {
     hour = of;
@@ -174,6 +183,7 @@ final class YearStep {
       seen = moisture.humidityRatio(cooledByUnit);
     }
     entering = Double.NaN;
+    entered = 0;
     for (int room = 0; room < rooms; room++) {
       flow(room, march.air(room));
     }
@@ -225,7 +235,7 @@ final class YearStep {
       if (!control()) {
         return false;
       }
-      if (able == null || round == MOST_ROUNDS || humidityStill()) {
+      if (able == null || round == MOST_ROUNDS || (humidityStill() && enteringStill())) {
         return true;
       }
       release();
@@ -266,6 +276,13 @@ final class YearStep {
         drivers.inflow(room, next * humidHeat, dryBulb);
       }
     }
+    return still;
+  }
+
+  /** Whether the unit that cannot hold the room sees the air that it leaves it with. */
+  private boolean enteringStill() {
+    boolean still = !(Math.abs(entering - entered) > AIR_CLOSE);
+    entered = entering;
     return still;
   }
 
