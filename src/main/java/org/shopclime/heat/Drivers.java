@@ -27,6 +27,9 @@ public final class Drivers {
   final boolean[] held;
   final double[] holdTemperature;
 
+  /** Whether heat was ever put on a node since the buffer was empty. */
+  boolean onNodes;
+
   /**
    * An empty buffer for a network.
    *
@@ -127,6 +130,7 @@ public final class Drivers {
   public void nodeSource(int chain, int node, double watts) {
     nodeSource[network.node(chain, node) - 2 * network.rooms()] =
         Check.finite("heat on a node, W", watts);
+    onNodes |= watts != 0;
   }
 
   /**
@@ -216,6 +220,7 @@ public final class Drivers {
     Arrays.fill(boundary, 0);
     Arrays.fill(endSource, 0);
     Arrays.fill(nodeSource, 0);
+    onNodes = false;
     Arrays.fill(airSource, 0);
     Arrays.fill(starSource, 0);
     Arrays.fill(inflow, 0);

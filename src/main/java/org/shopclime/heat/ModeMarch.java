@@ -13,9 +13,9 @@ import java.util.Arrays;
  * L-stable. Heat stored equals heat come in, to rounding.
  *
  * <p>Error: against {@link March} at steps of five minutes {@code ModeMarchTest} holds hourly steps
- * under hourly drivers. Heat on inner nodes ({@link Drivers#nodeSource}) is not taken. Not for
- * several threads at once. Numbers of rooms, chains and boundaries out of range are refused with an
- * {@link IllegalArgumentException}.
+ * under hourly drivers. Heat on nodes ({@link Drivers#nodeSource}) is refused. Not for several
+ * threads at once. Numbers of rooms, chains and boundaries out of range are refused with an {@link
+ * IllegalArgumentException}.
  */
 public final class ModeMarch implements FaceTemperatures {
 
@@ -445,10 +445,14 @@ public final class ModeMarch implements FaceTemperatures {
    * but where rooms stand does not change. For controls.
    *
    * @param d drivers, constant over the step
-   * @throws IllegalArgumentException if the drivers are those of another network
+   * @throws IllegalArgumentException if the drivers are those of another network, or put heat on
+   *     nodes
    */
   public void look(Drivers d) {
     Network.same(network, d.network);
+    if (d.onNodes) {
+      throw new IllegalArgumentException("heat on nodes of chains; takes it on their faces only");
+    }
     begin();
     drive(d);
     solveAir(d);

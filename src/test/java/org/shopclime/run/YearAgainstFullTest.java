@@ -19,11 +19,14 @@ import org.shopclime.balance.YearWeather;
 import org.shopclime.climate.WeatherFile;
 import org.shopclime.climate.WeatherReading;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.RoomCooling;
+import org.shopclime.shop.RoomHeating;
 import org.shopclime.shop.Shop;
 
 /**
- * Shorter steps tell the same year: on a made year, and on recorded ones (Mobile and Phoenix, TMY3,
- * NREL/TP-581-43156) where the files are at hand.
+ * Hourly steps of the modes tell the year of the full network in steps of five minutes: on a made
+ * year, and on recorded ones (Mobile and Phoenix, TMY3, NREL/TP-581-43156) where the files are at
+ * hand.
  */
 class YearAgainstFullTest {
 
@@ -41,38 +44,64 @@ class YearAgainstFullTest {
     }
   }
 
+  /** Energies to 0.1 %, peaks to 0.5 %, hourly temperatures to 0.05 K (attics to 0.1 K). */
   @ParameterizedTest
-  @CsvSource({"bare-studs", "insulated", "insulated-foam-door", "metal"})
-  void aQuarterOfAnHourIsEnough(String name) {
-    Shop shop =
-        name.equals("metal")
-            ? MadeShops.preset(
-                "Post-frame metal shop with foil bubble wrap",
-                "Hand tools and radio",
-                MadeShops.MOBILE,
-                MadeShops.btuh(18000),
-                Optional.empty())
-            : Examples.shop(name);
-    Optional<Cooling> unit = Optional.of(MadeShops.window(MadeShops.btuh(18000)));
+  @CsvSource({
+    "bare-studs, UNIT",
+    "insulated, UNIT",
+    "insulated-foam-door, UNIT",
+    "insulated-foam-door, IDEAL",
+    "insulated-foam-door, NONE",
+    "metal, IDEAL"
+  })
+  void hoursAreThoseOfTheFullNetwork(String name, RoomCooling cooling) {
+    Shop shop = MadeYears.plants(shop(name), cooling, RoomHeating.IDEAL, "work");
+    Optional<Cooling> unit =
+        cooling == RoomCooling.UNIT
+            ? Optional.of(MadeShops.window(MadeShops.btuh(18000)))
+            : Optional.empty();
     for (int number = 0; number < (name.equals("insulated") ? YEARS.size() : 1); number++) {
       ShopYear year = ShopYear.of(shop, YEARS.get(number));
-      YearResult fine = new FullYear(year, unit, 12).run();
+      YearResult full = new FullYear(year, unit, 12).run();
       YearResult told = YearRun.of(year, unit);
-      assertThat(off(told, fine, COOLING)).isCloseTo(0, within(0.25));
-      assertThat(off(told, fine, POWER)).isCloseTo(0, within(0.5));
-      // An ideal heater that brings a cold room up at once every morning is hard on any step: its
-      // heat is up to 2 % low, half a percent of all heat moved.
-      double moved = fine.kilowattHours(HEATING, 0) + fine.kilowattHours(COOLING, 0);
-      assertThat(told.kilowattHours(HEATING, 0))
-          .isCloseTo(fine.kilowattHours(HEATING, 0), within(0.005 * moved));
-      double warm = MadeShops.celsius(85);
-      int hours = fine.hoursAbove(AIR, 0, warm);
-      assertThat(told.hoursAbove(AIR, 0, warm)).isCloseTo(hours, within(3 + hours / 100));
+      for (int room = 0; room < year.rooms(); room++) {
+        energyAgrees(HEATING, room, told, full);
+        energyAgrees(COOLING, room, told, full);
+        energyAgrees(POWER, room, told, full);
+        temperaturesAgree(room, told, full);
+      }
     }
   }
 
-  private static double off(YearResult coarse, YearResult fine, YearResult.Figure figure) {
-    double of = fine.kilowattHours(figure, 0);
-    return of == 0 ? 0 : 100 * (coarse.kilowattHours(figure, 0) / of - 1);
+  private static Shop shop(String name) {
+    return name.equals("metal")
+        ? MadeShops.preset(
+            "Post-frame metal shop with foil bubble wrap",
+            "Hand tools and radio",
+            MadeShops.MOBILE,
+            MadeShops.btuh(18000),
+            Optional.empty())
+        : Examples.shop(name);
+  }
+
+  private static void energyAgrees(
+      YearResult.Figure figure, int room, YearResult told, YearResult full) {
+    double energy = full.kilowattHours(figure, room);
+    assertThat(told.kilowattHours(figure, room))
+        .as("%s of room %s, kWh", figure, room)
+        .isCloseTo(energy, within(0.001 * energy));
+    double peak = full.at(figure, room, full.peakHour(figure, room));
+    assertThat(told.at(figure, room, told.peakHour(figure, room)))
+        .as("peak %s of room %s, W", figure, room)
+        .isCloseTo(peak, within(0.005 * peak));
+  }
+
+  private static void temperaturesAgree(int room, YearResult told, YearResult full) {
+    double limit = room == 0 ? 0.05 : 0.1;
+    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+      assertThat(told.at(AIR, room, hour))
+          .as("air of room %s in hour %s", room, hour)
+          .isCloseTo(full.at(AIR, room, hour), within(limit));
+    }
   }
 }
