@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.shopclime.quantity.Problem;
 import org.shopclime.shop.Examples;
 import picocli.CommandLine;
@@ -22,6 +21,9 @@ public final class Commands {
 
   /** Names the folder of the report that is written where no verb is given. */
   static final String REPORTS = "shopclime.reports";
+
+  private static final List<String> VERBS =
+      List.of("size", "year", PlacesVerb.NAME, "example", "form", "tables", "compare");
 
   private static final int OWN_FAULT = 1;
 
@@ -52,15 +54,7 @@ public final class Commands {
   static int run(String[] args, PrintWriter out, PrintWriter err, FormLauncher form) {
     Session session = new Session(out, err, form);
     CommandLine line = new CommandLine(new NoVerb(session));
-    Stream.of(
-            new SizeVerb(session),
-            new YearVerb(session),
-            new PlacesVerb(session),
-            new ExampleVerb(session),
-            new FormVerb(session),
-            new TablesVerb(session),
-            new CompareVerb(session))
-        .forEach(line::addSubcommand);
+    verbs(args).forEach(verb -> line.addSubcommand(verb(verb, session)));
     line.getCommandSpec()
         .addOption(
             OptionSpec.builder("--version")
@@ -74,7 +68,8 @@ public final class Commands {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setUnmatchedOptionsAllowedAsOptionParameters(false);
     // A longitude west of Greenwich looks like an option.
-    line.getSubcommands().get(PlacesVerb.NAME).setUnmatchedOptionsArePositionalParams(true);
+    Optional.ofNullable(line.getSubcommands().get(PlacesVerb.NAME))
+        .ifPresent(places -> places.setUnmatchedOptionsArePositionalParams(true));
     line.setParameterExceptionHandler((wrong, words) -> session.refuse(problem(wrong)));
     line.setExecutionExceptionHandler((fault, at, parsed) -> ownFault(session, fault));
     int code;
@@ -86,6 +81,24 @@ public final class Commands {
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** The verb asked for; reading the words of the others takes time. All where it is not clear. */
+  private static List<String> verbs(String[] args) {
+    return args.length > 0 && VERBS.contains(args[0]) ? List.of(args[0]) : VERBS;
+  }
+
+  private static Callable<Integer> verb(String name, Session session) {
+    return switch (name) {
+      case "size" -> new SizeVerb(session);
+      case "year" -> new YearVerb(session);
+      case PlacesVerb.NAME -> new PlacesVerb(session);
+      case "example" -> new ExampleVerb(session);
+      case "form" -> new FormVerb(session);
+      case "tables" -> new TablesVerb(session);
+      case "compare" -> new CompareVerb(session);
+      default -> throw new IllegalArgumentException("no verb " + name);
+    };
   }
 
   private static void addHelp(CommandLine line) {

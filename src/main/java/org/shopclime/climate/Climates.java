@@ -1,31 +1,29 @@
 package org.shopclime.climate;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
- * The stations the program knows, and the ways to find one. Loading reads no more than the
- * stations; climates and typical years are read when they are asked for. May be shared by threads.
+ * The stations the program knows, and the ways to find one. Loading reads no row of the tables;
+ * stations, climates and typical years are read when they are asked for. May be shared by threads.
  */
 public final class Climates {
   private static final String FOLDER = "/climate-data/";
 
-  private final List<Station> stations;
+  private final Supplier<List<Station>> stations;
+  private final Function<String, Optional<Station>> numbered;
   private final Function<Station, StationClimate> climates;
   private final Function<Station, Optional<TypicalYear>> years;
   private final Map<String, StationClimate> found = new ConcurrentHashMap<>();
@@ -39,22 +37,29 @@ public final class Climates {
    */
   public Climates(List<StationClimate> climates) {
     this(
-        climates.stream().map(StationClimate::station).toList(),
+        always(climates.stream().map(StationClimate::station).toList()),
+        number -> Optional.empty(),
         Climates::unknown,
         station -> Optional.empty());
+    if (climates.isEmpty()) {
+      throw new IllegalArgumentException("no stations");
+    }
     climates.forEach(climate -> found.put(climate.station().id(), climate));
   }
 
   private Climates(
-      List<Station> stations,
+      Supplier<List<Station>> stations,
+      Function<String, Optional<Station>> numbered,
       Function<Station, StationClimate> climates,
       Function<Station, Optional<TypicalYear>> years) {
     this.stations = stations;
+    this.numbered = numbered;
     this.climates = climates;
     this.years = years;
-    if (stations.isEmpty()) {
-      throw new IllegalArgumentException("no stations");
-    }
+  }
+
+  private static Supplier<List<Station>> always(List<Station> stations) {
+    return () -> stations;
   }
 
   private static StationClimate unknown(Station station) {
@@ -67,42 +72,38 @@ public final class Climates {
    * @return all of them
    */
   public static Climates load() {
-    try (Reader text = table(TableMaker.STATIONS)) {
-      TableText table = StationTable.rows(text);
-      List<Station> stations =
-          IntStream.range(0, table.rows())
-              .mapToObj(index -> StationTable.station(table, index))
-              .toList();
-      Map<String, Integer> rows = new HashMap<>();
-      stations.forEach(station -> rows.put(station.id(), rows.size()));
-      return new Climates(
-          stations,
-          station ->
-              rows.containsKey(station.id())
-                  ? StationTable.climate(table, rows.get(station.id()))
-                  : unknown(station),
-          Climates::shipped);
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    TableText table = StationTable.rows(table(TableMaker.STATIONS));
+    return new Climates(
+        new ReadOnce(table),
+        number ->
+            row(table, number)
+                .map(index -> StationTable.station(table, index))
+                .filter(station -> station.id().equals(number)),
+        station ->
+            row(table, station.id())
+                .map(index -> StationTable.climate(table, index))
+                .orElseGet(() -> unknown(station)),
+        Climates::shipped);
+  }
+
+  private static Optional<Integer> row(TableText table, String number) {
+    return table.rowOf(number).stream().boxed().findFirst();
   }
 
   private static Optional<TypicalYear> shipped(Station station) {
-    try (Reader types = table(TableMaker.DAY_TYPES);
-        Reader shapes = table(TableMaker.SHAPES);
-        Reader order = table(TableMaker.ORDER)) {
-      return TypicalYearTable.find(station, types, shapes, order);
+    return TypicalYearTable.find(
+        station, table(TableMaker.DAY_TYPES), table(TableMaker.SHAPES), table(TableMaker.ORDER));
+  }
+
+  private static String table(String name) {
+    try (InputStream bytes = Climates.class.getResourceAsStream(FOLDER + name)) {
+      if (bytes == null) {
+        throw new IllegalStateException("the program came without " + name);
+      }
+      return new String(bytes.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
-  }
-
-  private static Reader table(String name) {
-    InputStream bytes = Climates.class.getResourceAsStream(FOLDER + name);
-    if (bytes == null) {
-      throw new IllegalStateException("the program came without " + name);
-    }
-    return new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8));
   }
 
   /**
@@ -111,7 +112,7 @@ public final class Climates {
    * @return in the order of the table; cannot be changed
    */
   public List<Station> stations() {
-    return stations;
+    return stations.get();
   }
 
   /**
@@ -132,7 +133,7 @@ public final class Climates {
    * @return in the order of the table; cannot be changed
    */
   public List<StationClimate> all() {
-    return climates(stations);
+    return climates(stations());
   }
 
   /**
@@ -145,7 +146,10 @@ public final class Climates {
    * @return the station, or nothing where none fits or several fit alike
    */
   public Optional<StationClimate> find(String idOrName) {
-    return new StationSearch(stations).find(idOrName).map(this::climate);
+    return numbered
+        .apply(idOrName.strip())
+        .or(() -> new StationSearch(stations()).find(idOrName))
+        .map(this::climate);
   }
 
   /**
@@ -155,7 +159,7 @@ public final class Climates {
    * @return up to five, the best first; those that fit, otherwise those spelt most alike
    */
   public List<StationClimate> suggestions(String text) {
-    return climates(new StationSearch(stations).suggestions(text));
+    return climates(new StationSearch(stations()).suggestions(text));
   }
 
   /**
@@ -181,7 +185,7 @@ public final class Climates {
    */
   public List<StationClimate> byDistance(double latitudeDeg, double longitudeDeg) {
     return climates(
-        stations.stream()
+        stations().stream()
             .sorted(
                 Comparator.comparingDouble(
                     station -> station.distanceKm(latitudeDeg, longitudeDeg)))
@@ -196,6 +200,27 @@ public final class Climates {
    */
   public Optional<TypicalYear> typicalYear(Station station) {
     return foundYears.computeIfAbsent(station.id(), id -> years.apply(station));
+  }
+
+  /** The stations of a table, read when they are first asked for. */
+  private static final class ReadOnce implements Supplier<List<Station>> {
+    private final TableText table;
+    private List<Station> stations = List.of();
+
+    ReadOnce(TableText table) {
+      this.table = table;
+    }
+
+    @Override
+    public synchronized List<Station> get() {
+      if (stations.isEmpty()) {
+        stations =
+            IntStream.range(0, table.rows())
+                .mapToObj(index -> StationTable.station(table, index))
+                .toList();
+      }
+      return stations;
+    }
   }
 
   private List<StationClimate> climates(List<Station> of) {

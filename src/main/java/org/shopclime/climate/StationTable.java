@@ -4,7 +4,6 @@ import static org.shopclime.climate.TableText.fixed;
 import static org.shopclime.climate.TableText.numbered;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -44,17 +43,16 @@ public final class StationTable {
    *
    * @param text the table
    * @return its stations, in its order
-   * @throws IOException if it cannot be read
    * @throws IllegalArgumentException if a column is missing or a figure impossible; the message
    *     names the row's line
    */
-  public static List<StationClimate> read(Reader text) throws IOException {
+  public static List<StationClimate> read(String text) {
     TableText table = rows(text);
     return IntStream.range(0, table.rows()).mapToObj(index -> climate(table, index)).toList();
   }
 
   /** The rows of a table, not yet read. */
-  static TableText rows(Reader text) throws IOException {
+  static TableText rows(String text) {
     return TableText.read("station", text);
   }
 

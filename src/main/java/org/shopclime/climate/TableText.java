@@ -1,9 +1,7 @@
 package org.shopclime.climate;
 
-import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,7 +13,9 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
@@ -27,16 +27,13 @@ import org.apache.commons.csv.CSVPrinter;
 final class TableText {
   private static final char COMMENT = '#';
 
-  /** A line and its number in the file, from 1. */
-  private record Line(int number, String text) {}
-
   /** One row, its cells by the name of their column. */
   final class Row {
-    private final Line line;
+    private final int start;
     private final List<String> cells;
 
-    private Row(Line line, List<String> cells) {
-      this.line = line;
+    private Row(int start, List<String> cells) {
+      this.start = start;
       this.cells = cells;
     }
 
@@ -62,52 +59,87 @@ final class TableText {
         return maker.apply(this);
       } catch (IllegalArgumentException wrong) {
         throw new IllegalArgumentException(
-            name + " table, line " + line.number() + ": " + wrong.getMessage(), wrong);
+            name + " table, line " + lineNumber() + ": " + wrong.getMessage(), wrong);
       }
+    }
+
+    /** Number of the line in the file, from 1. */
+    private long lineNumber() {
+      return 1 + whole.substring(0, start).chars().filter(sign -> sign == '\n').count();
     }
   }
 
   private final String name;
+  private final String whole;
   private final Map<String, Integer> places = new HashMap<>();
-  private final List<Line> lines = new ArrayList<>();
 
-  private TableText(String name) {
+  /** Where the lines of the rows start. */
+  private final List<Integer> starts = new ArrayList<>();
+
+  private TableText(String name, String whole) {
     this.name = name;
+    this.whole = whole;
   }
 
   /** All rows of a table. */
-  static TableText read(String name, Reader text) throws IOException {
-    return read(name, text, "");
-  }
-
-  /** The rows that begin with a station's number; they stand together. */
-  static TableText ofStation(String name, Reader text, String id) throws IOException {
-    return read(name, text, id + ",");
-  }
-
-  private static TableText read(String name, Reader text, String beginning) throws IOException {
-    TableText table = new TableText(name);
-    BufferedReader reader = new BufferedReader(text);
-    int number = 0;
-    for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-      number++;
-      if (line.isEmpty() || line.charAt(0) == COMMENT) {
-        continue;
-      }
-      if (table.places.isEmpty()) {
-        List<String> heads = cells(line, -1);
-        heads.forEach(head -> table.places.put(head, table.places.size()));
-      } else if (line.startsWith(beginning)) {
-        table.lines.add(new Line(number, line));
-      } else if (!table.lines.isEmpty()) {
-        break;
+  static TableText read(String name, String text) {
+    TableText table = new TableText(name, text);
+    for (int at = table.readHead(); at < text.length(); at = table.next(at)) {
+      if (table.isRow(at)) {
+        table.starts.add(at);
       }
     }
     return table;
   }
 
+  /** The rows that begin with a station's number; they stand together. */
+  static TableText ofStation(String name, String text, String id) {
+    TableText table = new TableText(name, text);
+    String beginning = id + ",";
+    int first = text.indexOf("\n" + beginning, Math.max(table.readHead() - 1, 0));
+    if (first >= 0) {
+      for (int at = first + 1; text.startsWith(beginning, at); at = table.next(at)) {
+        table.starts.add(at);
+      }
+    }
+    return table;
+  }
+
+  /** Reads the names of the columns; gives where the line behind them starts. */
+  private int readHead() {
+    int at = 0;
+    while (at < whole.length() && !isRow(at)) {
+      at = next(at);
+    }
+    cells(line(at), -1).forEach(head -> places.put(head, places.size()));
+    return next(at);
+  }
+
+  private boolean isRow(int start) {
+    char first = whole.charAt(start);
+    return first != COMMENT && first != '\n' && first != '\r';
+  }
+
+  /** Where the line behind this one starts; the end of the text if there is none. */
+  private int next(int start) {
+    int end = whole.indexOf('\n', start);
+    return end < 0 ? whole.length() : end + 1;
+  }
+
+  private String line(int start) {
+    return whole.substring(start, next(start)).stripTrailing();
+  }
+
   int rows() {
-    return lines.size();
+    return starts.size();
+  }
+
+  /** The row of a station, counted from 0; nothing where it has none. */
+  OptionalInt rowOf(String id) {
+    String beginning = id + ",";
+    return IntStream.range(0, rows())
+        .filter(index -> whole.startsWith(beginning, starts.get(index)))
+        .findFirst();
   }
 
   /** A row, counted from 0. */
@@ -117,8 +149,8 @@ final class TableText {
 
   /** A row of which only the first cells are wanted. */
   Row beginning(int index, int wanted) {
-    Line line = lines.get(index);
-    return new Row(line, cells(line.text(), wanted + 1));
+    int start = starts.get(index);
+    return new Row(start, cells(line(start), wanted + 1));
   }
 
   private static List<String> cells(String line, int most) {

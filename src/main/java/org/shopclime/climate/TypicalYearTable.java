@@ -1,7 +1,6 @@
 package org.shopclime.climate;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,11 +128,10 @@ public final class TypicalYearTable {
    * @param shapes the table of shapes
    * @param order the table of the order of days
    * @return its year, or nothing where the first table does not hold the station
-   * @throws IOException if a table cannot be read
    * @throws IllegalArgumentException if a column or row is missing or a figure impossible
    */
   public static Optional<TypicalYear> find(
-      Station station, Reader types, Reader shapes, Reader order) throws IOException {
+      Station station, String types, String shapes, String order) {
     TableText found = TableText.ofStation("day type", types, station.id());
     if (found.rows() == 0) {
       return Optional.empty();

@@ -4,19 +4,22 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Looking a name up in a table as a person types it, and the near misses. */
 final class Names {
 
   private static final int SHOWN = 3;
 
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
   private Names() {}
 
   /** Key under which a name is kept: lower case, single spaces, one spelling of aluminium. */
   static String key(String name) {
-    return name.strip()
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("\\s+", " ")
+    return SPACES
+        .matcher(name.strip().toLowerCase(Locale.ROOT))
+        .replaceAll(" ")
         .replace("aluminum", "aluminium");
   }
 

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleFunction;
 import org.shopclime.balance.GainWarnings;
 import org.shopclime.balance.ShopModel;
@@ -137,14 +136,10 @@ public final class Sizing {
 
   private List<Change> changes(Steps steps) {
     List<Map.Entry<String, Shop>> changed = List.copyOf(Changes.of(shop).entrySet());
-    AtomicInteger done = new AtomicInteger();
-    return changed.parallelStream()
-        .map(
-            entry -> {
-              Change change = change(entry.getKey(), entry.getValue());
-              steps.at("what would change it", 0.3 + 0.3 * done.incrementAndGet() / changed.size());
-              return change;
-            })
+    return Batch.within(steps, "what would change it", 0.3, 0.6)
+        .run(changed, entry -> change(entry.getKey(), entry.getValue()))
+        .stream()
+        .map(Batch.Outcome::orThrow)
         .toList();
   }
 

@@ -2,7 +2,6 @@ package org.shopclime.plan;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.HotDay;
@@ -43,23 +42,19 @@ final class Unsure {
       return new Band(likely, likely, Optional.empty());
     }
     int last = 2 * unknowns.size();
-    AtomicInteger done = new AtomicInteger();
     double[] peaks =
-        IntStream.rangeClosed(0, last + 1)
-            .parallel()
-            .mapToDouble(
+        Batch.within(steps, "what is not known", from, to)
+            .run(
+                IntStream.rangeClosed(0, last + 1).boxed().toList(),
                 run -> {
                   Choice choice = run % 2 == 0 ? Choice.KIND : Choice.UNKIND;
-                  double peak =
-                      peak(
-                          run >= last
-                              ? Unknowns.choose(shop, choice)
-                              : Unknowns.chooseOne(shop, unknowns.get(run / 2), choice));
-                  steps.at(
-                      "what is not known",
-                      from + (to - from) * done.incrementAndGet() / (last + 2));
-                  return peak;
+                  return peak(
+                      run >= last
+                          ? Unknowns.choose(shop, choice)
+                          : Unknowns.chooseOne(shop, unknowns.get(run / 2), choice));
                 })
+            .stream()
+            .mapToDouble(Batch.Outcome::orThrow)
             .toArray();
     int most = 0;
     for (int i = 1; i < unknowns.size(); i++) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.Reading;
@@ -15,7 +16,16 @@ import org.shopclime.quantity.UnitSystem;
  */
 final class BriefText {
 
+  /** The types that have a brief form. */
+  private static final Set<Class<?>> BRIEF =
+      Set.of(BuildLayer.class, Board.class, Glass.class, Leakage.class);
+
   private BriefText() {}
+
+  /** Whether one text may stand for a record of a type, or of a sealed interface. */
+  static boolean isTaken(Class<?> type) {
+    return BRIEF.contains(type);
+  }
 
   /**
    * What the text may be.

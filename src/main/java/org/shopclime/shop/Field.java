@@ -1,12 +1,15 @@
 package org.shopclime.shop;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One component of a shop record with what {@link Say} says of it.
@@ -56,6 +59,22 @@ record Field(String name, Type type, Say say) {
     return ABSENT.get(record);
   }
 
+  private static final ClassValue<Constructor<?>> MAKERS =
+      new ClassValue<>() {
+        @Override
+        protected Constructor<?> computeValue(Class<?> record) {
+          return maker(record);
+        }
+      };
+
+  private static final ClassValue<List<Method>> ACCESSORS =
+      new ClassValue<>() {
+        @Override
+        protected List<Method> computeValue(Class<?> record) {
+          return Stream.of(record.getRecordComponents()).map(RecordComponent::getAccessor).toList();
+        }
+      };
+
   private static List<Field> look(Class<?> record) {
     List<Field> fields = new ArrayList<>();
     for (RecordComponent component : record.getRecordComponents()) {
@@ -76,11 +95,11 @@ record Field(String name, Type type, Say say) {
    */
   static List<Object> values(Record record) {
     List<Object> values = new ArrayList<>();
-    for (RecordComponent component : record.getClass().getRecordComponents()) {
+    for (Method accessor : ACCESSORS.get(record.getClass())) {
       try {
-        values.add(component.getAccessor().invoke(record));
+        values.add(accessor.invoke(record));
       } catch (ReflectiveOperationException e) {
-        throw new IllegalStateException(component + " cannot be read", e);
+        throw new IllegalStateException(accessor + " cannot be read", e);
       }
     }
     return values;
@@ -95,13 +114,8 @@ record Field(String name, Type type, Say say) {
    * @throws IllegalArgumentException if the record refuses them
    */
   static Object create(Class<?> type, List<Object> values) {
-    RecordComponent[] components = type.getRecordComponents();
-    Class<?>[] types = new Class<?>[components.length];
-    for (int i = 0; i < types.length; i++) {
-      types[i] = components[i].getType();
-    }
     try {
-      return type.getDeclaredConstructor(types).newInstance(values.toArray());
+      return MAKERS.get(type).newInstance(values.toArray());
     } catch (InvocationTargetException e) {
       if (e.getCause() instanceof IllegalArgumentException) {
         throw new IllegalArgumentException(e.getCause().getMessage(), e);
@@ -109,6 +123,18 @@ record Field(String name, Type type, Say say) {
       throw new IllegalStateException(type + " cannot be made", e);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(type + " cannot be made", e);
+    }
+  }
+
+  private static Constructor<?> maker(Class<?> record) {
+    Class<?>[] types =
+        Stream.of(record.getRecordComponents())
+            .map(RecordComponent::getType)
+            .toArray(Class<?>[]::new);
+    try {
+      return record.getDeclaredConstructor(types);
+    } catch (NoSuchMethodException impossible) {
+      throw new IllegalStateException(record + " cannot be made", impossible);
     }
   }
 

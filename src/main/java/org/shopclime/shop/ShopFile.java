@@ -2,11 +2,7 @@ package org.shopclime.shop;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -57,7 +53,7 @@ public final class ShopFile {
   public static ShopReading read(String text, Stations stations) {
     JsonNode root;
     try {
-      root = mapper().readTree(text.startsWith("\ufeff") ? text.substring(1) : text);
+      root = JsonTree.read(text.startsWith("\ufeff") ? text.substring(1) : text);
     } catch (JsonProcessingException e) {
       return bad(damage(e));
     }
@@ -184,12 +180,5 @@ public final class ShopFile {
         path,
         "damaged JSON",
         "a whole JSON document; look here or just before for a missing comma, quote or bracket");
-  }
-
-  private static ObjectMapper mapper() {
-    return JsonMapper.builder()
-        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-        .build();
   }
 }

@@ -196,11 +196,11 @@ final class ShopReader {
 
   private Object object(String path, JsonNode node, Class<?> type) {
     JsonNode full = node;
-    Optional<String> brief = BriefText.takes(type, text(node));
-    if (node.isTextual() && brief.isPresent()) {
+    if (node.isTextual() && BriefText.isTaken(type)) {
       full = BriefText.read(type, node.asText()).map(JsonNode.class::cast).orElse(node);
     }
     if (!full.isObject()) {
+      Optional<String> brief = BriefText.takes(type, text(node));
       return bad(path, node, brief.map(text -> text + ", or ").orElse("") + fieldsOf(type), type);
     }
     if (!type.isSealed()) {

@@ -15,6 +15,8 @@ public final class Unknowns {
   private static final Leakage.Grade LIKELY = Leakage.Grade.LEAKY;
   private static final Leakage.Grade UNKIND = Leakage.Grade.VERY_LEAKY;
 
+  private static final String NAME = ".name";
+
   private Unknowns() {}
 
   /**
@@ -66,19 +68,20 @@ public final class Unknowns {
    * @return the shop with those decided
    */
   public static Shop resolved(Shop shop, Function<SpanPlace, Optional<Choice>> choices) {
+    List<Named> names = names(shop);
     return Walk.through(
         shop,
         (path, value, say) -> {
           if (value instanceof Span span && !span.isKnown()) {
             SpanPlace place =
                 new SpanPlace(
-                    path, say.label(), owner(shop, path), say.kind(), span, say.lowIsKind());
+                    path, say.label(), owner(names, path), say.kind(), span, say.lowIsKind());
             return choices.apply(place).map(choice -> end(place, choice)).orElse(span);
           }
           if (value == Leakage.Grade.UNKNOWN) {
             Span grades = new Span(1, 3, 4);
             SpanPlace place =
-                new SpanPlace(path, say.label(), owner(shop, path), Kind.COUNT, grades, true);
+                new SpanPlace(path, say.label(), owner(names, path), Kind.COUNT, grades, true);
             return choices.apply(place).map(Unknowns::grade).orElse(Leakage.Grade.UNKNOWN);
           }
           return value;
@@ -100,19 +103,29 @@ public final class Unknowns {
     return choice == Choice.KIND ? KIND : UNKIND;
   }
 
-  /** Name of the nearest named record around a place. */
-  private static String owner(Shop shop, String path) {
-    String[] name = {""};
+  /** All names of records, in the order of the walk. */
+  private static List<Named> names(Shop shop) {
+    List<Named> names = new ArrayList<>();
     Walk.through(
         shop,
-        (at, value, say) -> {
-          boolean around =
-              at.endsWith(".name") && path.startsWith(at.substring(0, at.length() - 4));
-          if (around && value instanceof String text) {
-            name[0] = text;
+        (path, value, say) -> {
+          if (value instanceof String text && path.endsWith(NAME)) {
+            names.add(new Named(path.substring(0, path.length() - NAME.length() + 1), text));
           }
           return value;
         });
-    return name[0];
+    return names;
   }
+
+  /** Name of the nearest named record around a place. */
+  private static String owner(List<Named> names, String path) {
+    return names.stream()
+        .filter(named -> path.startsWith(named.inside()))
+        .reduce((before, last) -> last)
+        .map(Named::name)
+        .orElse("");
+  }
+
+  /** A name, and how the paths of all in its record begin. */
+  private record Named(String inside, String name) {}
 }

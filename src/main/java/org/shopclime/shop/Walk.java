@@ -59,22 +59,35 @@ final class Walk {
       String at = path.isEmpty() ? field.name() : path + "." + field.name();
       changed.add(value(at, values.get(i), field.say(), change));
     }
-    return changed.equals(values) ? record : Field.create(record.getClass(), changed);
+    return same(changed, values) ? record : Field.create(record.getClass(), changed);
   }
 
   private static Object value(String path, Object value, Say say, Change change) {
     if (value instanceof Optional<?> optional) {
-      return optional.map(held -> value(path, held, say, change));
+      Optional<Object> changed = optional.map(held -> value(path, held, say, change));
+      return same(changed.stream().toList(), optional.stream().toList()) ? value : changed;
     }
     if (value instanceof List<?> list) {
       List<Object> changed = new ArrayList<>();
       for (Object element : list) {
         changed.add(value(path + "[" + changed.size() + "]", element, say, change));
       }
-      return changed;
+      return same(changed, list) ? value : changed;
     }
     boolean whole = value instanceof Span || value instanceof Schedule;
     boolean record = value instanceof Record && !whole;
     return change.apply(path, record ? inside(path, (Record) value, change) : value, say);
+  }
+
+  /**
+   * Whether nothing was changed: what is passed on is the same object. To compare what the records
+   * hold would go through all of them once more at every level.
+   */
+  private static boolean same(List<?> changed, List<?> values) {
+    boolean same = changed.size() == values.size();
+    for (int i = 0; same && i < values.size(); i++) {
+      same = changed.get(i) == values.get(i);
+    }
+    return same;
   }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,7 +26,7 @@ class StationTableTest {
 
   @Test
   void readsWhatItWroteToTheLastPrintedDigit() throws IOException {
-    List<StationClimate> read = StationTable.read(new StringReader(written()));
+    List<StationClimate> read = StationTable.read(written());
     assertThat(read).hasSize(1);
     assertThat(StationTable.cells(read.get(0))).isEqualTo(StationTable.cells(CLIMATE));
     assertThat(read.get(0).station()).isEqualTo(CLIMATE.station());
@@ -53,14 +52,14 @@ class StationTableTest {
     String table = written();
     int line = (int) table.lines().count();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> StationTable.read(new StringReader(table.replace("101325", "much"))))
+        .isThrownBy(() -> StationTable.read(table.replace("101325", "much")))
         .withMessageContaining("station table, line " + line)
         .withMessageContaining("much");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> StationTable.read(new StringReader(table.replace("range_K", "range_F"))))
+        .isThrownBy(() -> StationTable.read(table.replace("range_K", "range_F")))
         .withMessageContaining("range_K");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> StationTable.read(new StringReader(table.replace("24.00,8", "36.00,8"))))
+        .isThrownBy(() -> StationTable.read(table.replace("24.00,8", "36.00,8")))
         .withMessageContaining("wet bulb, °C: 36.0 is outside");
   }
 
@@ -83,7 +82,7 @@ class StationTableTest {
     assertThat(told.toString().split(" "))
         .containsExactlyInAnyOrder("722230TYA.CSV", "722235.csv", "722236.csv!");
     List<StationClimate> table =
-        StationTable.read(Files.newBufferedReader(folder.resolve("out/stations.csv")));
+        StationTable.read(Files.readString(folder.resolve("out/stations.csv")));
     assertThat(table).extracting(one -> one.station().id()).containsExactly("722230", "722235");
     assertThat(table.get(0).aerosol().source().label()).isEqualTo("OWN");
     assertThat(table.get(1).station().name()).isEqualTo("Mobile Downtown AP");

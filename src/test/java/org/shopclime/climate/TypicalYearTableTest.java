@@ -8,7 +8,6 @@ import static org.assertj.core.api.SoftAssertions.assertSoftly;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -77,9 +76,9 @@ class TypicalYearTableTest {
           station.id(),
           TypicalYearTable.find(
                   station,
-                  new StringReader(typesHead + String.join("\n", types.get(station.id()))),
-                  new StringReader(shapesHead + String.join("\n", shapes.get(station.id()))),
-                  new StringReader(orderHead + String.join("\n", order.get(station.id()))))
+                  typesHead + String.join("\n", types.get(station.id())),
+                  shapesHead + String.join("\n", shapes.get(station.id())),
+                  orderHead + String.join("\n", order.get(station.id())))
               .orElseThrow());
     }
     assertSoftly(softly -> years.values().forEach(year -> isPlausible(softly, year)));
@@ -144,9 +143,9 @@ class TypicalYearTableTest {
     TypicalYear year =
         TypicalYearTable.find(
                 MadeYear.PLACE,
-                Files.newBufferedReader(types),
-                Files.newBufferedReader(shapes),
-                Files.newBufferedReader(order))
+                Files.readString(types),
+                Files.readString(shapes),
+                Files.readString(order))
             .orElseThrow();
     assertThat(TypicalYearTable.types(year)).containsExactlyElementsOf(types(made()));
     assertThat(TypicalYearTable.shapes(year).toList())
@@ -198,18 +197,18 @@ class TypicalYearTableTest {
             () ->
                 TypicalYearTable.find(
                     MadeYear.PLACE,
-                    new StringReader(text.replace("999990,1,2,6,", "999990,1,2,9,")),
-                    Files.newBufferedReader(shapes),
-                    Files.newBufferedReader(order)))
+                    text.replace("999990,1,2,6,", "999990,1,2,9,"),
+                    Files.readString(shapes),
+                    Files.readString(order)))
         .withMessageMatching("day type table, line \\d+: days: 9 is outside 5 to 7");
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
                 TypicalYearTable.find(
                     MadeYear.PLACE,
-                    new StringReader(text.replace("999990,1,2,", "999991,1,2,")),
-                    Files.newBufferedReader(shapes),
-                    Files.newBufferedReader(order)))
+                    text.replace("999990,1,2,", "999991,1,2,"),
+                    Files.readString(shapes),
+                    Files.readString(order)))
         .withMessageContaining("1 day types; takes 60");
   }
 
