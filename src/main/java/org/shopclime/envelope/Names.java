@@ -4,11 +4,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Looking a name up in a table as a person types it, and the near misses. */
 final class Names {
 
   private static final int SHOWN = 3;
+  private static final Pattern SPACES = Pattern.compile("\\s+");
 
   private Names() {}
 
@@ -16,7 +18,8 @@ final class Names {
   static String key(String name) {
     return name.strip()
         .toLowerCase(Locale.ROOT)
-        .replaceAll("\\s+", " ")
+        .transform(SPACES::matcher)
+        .replaceAll(" ")
         .replace("aluminum", "aluminium");
   }
 

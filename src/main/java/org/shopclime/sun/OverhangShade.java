@@ -14,6 +14,26 @@ public final class OverhangShade {
 
   private static final int ASIDE = 24;
 
+  private static final double[] PROFILE_COSINE = new double[UP];
+  private static final double[] PROFILE_TANGENT = new double[UP];
+  private static final double[] ASIDE_TANGENT = new double[ASIDE];
+  private static final double[] ASIDE_WEIGHT = new double[ASIDE];
+
+  static {
+    for (int i = 0; i < UP; i++) {
+      // In the plane square to the wall equal steps of the sine bring equal light; out of that
+      // plane the light goes as the squared cosine.
+      double profile = Math.asin((i + 0.5) / UP);
+      PROFILE_COSINE[i] = Math.cos(profile);
+      PROFILE_TANGENT[i] = Math.tan(profile);
+    }
+    for (int j = 0; j < ASIDE; j++) {
+      double aside = ((j + 0.5) / ASIDE - 0.5) * Math.PI;
+      ASIDE_TANGENT[j] = Math.tan(aside);
+      ASIDE_WEIGHT[j] = Math.cos(aside) * Math.cos(aside);
+    }
+  }
+
   private OverhangShade() {}
 
   /**
@@ -89,14 +109,10 @@ public final class OverhangShade {
     double sum = 0;
     double weights = 0;
     for (int i = 0; i < UP; i++) {
-      // In the plane square to the wall equal steps of the sine bring equal light; out of that
-      // plane the light goes as the squared cosine.
-      double profile = Math.asin((i + 0.5) / UP);
+      double moveY = -side * PROFILE_TANGENT[i];
       for (int j = 0; j < ASIDE; j++) {
-        double aside = ((j + 0.5) / ASIDE - 0.5) * Math.PI;
-        double weight = Math.cos(aside) * Math.cos(aside);
-        double moveX = Math.tan(aside) / Math.cos(profile);
-        sum += weight * lit(moveX, -side * Math.tan(profile), shading);
+        double weight = ASIDE_WEIGHT[j];
+        sum += weight * lit(ASIDE_TANGENT[j] / PROFILE_COSINE[i], moveY, shading);
         weights += weight;
       }
     }
@@ -104,6 +120,9 @@ public final class OverhangShade {
   }
 
   private static double lit(double moveX, double moveY, Shading s) {
+    if (!finned(s)) {
+      return part(underOverhang(s.depth() * moveX, s.depth() * moveY, s), s);
+    }
     ConvexPolygon face = ConvexPolygon.swept(0, 0, s.width(), 0, 0, s.height());
     double level = s.height() + s.gap();
     ConvexPolygon roof =
@@ -115,9 +134,6 @@ public final class OverhangShade {
                 s.depth() * moveX,
                 s.depth() * moveY)
             .within(face);
-    if (!finned(s)) {
-      return part(roof.area(), s);
-    }
     ConvexPolygon left = fin(s.left(), -s.left().gap(), s.height(), moveX, moveY).within(face);
     ConvexPolygon right =
         fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY).within(face);
@@ -130,6 +146,44 @@ public final class OverhangShade {
             - left.within(right).area()
             + roof.within(left).within(right).area();
     return part(shaded, s);
+  }
+
+  /**
+   * Area shaded by the overhang alone. Its shadow at a height is as wide as the board and lies
+   * aside by as much of the whole way as the height lies below the board.
+   */
+  private static double underOverhang(double moveX, double moveY, Shading s) {
+    double down = -moveY;
+    if (!(down > s.gap())) {
+      return 0;
+    }
+    double from = s.gap() / down;
+    double to = Math.min(1, (s.height() + s.gap()) / down);
+    double width = s.width();
+    double right = width + s.beyondRight();
+    double wide =
+        meanWithin(right + from * moveX, right + to * moveX, width)
+            - meanWithin(from * moveX - s.beyondLeft(), to * moveX - s.beyondLeft(), width);
+    return wide * (to - from) * down;
+  }
+
+  /** Mean between two ends of what runs evenly from one to the other, held within 0 to most. */
+  private static double meanWithin(double one, double other, double most) {
+    double low = Math.min(one, other);
+    double high = Math.max(one, other);
+    if (high <= 0) {
+      return 0;
+    }
+    if (low >= most) {
+      return most;
+    }
+    if (low >= 0 && high <= most) {
+      return (low + high) / 2;
+    }
+    double first = Math.max(low, 0);
+    double last = Math.min(high, most);
+    double above = Math.max(high - most, 0);
+    return ((last - first) * (first + last) / 2 + above * most) / (high - low);
   }
 
   /** Part of the rectangle that is left when so much of it lies in shade. */
