@@ -1,6 +1,8 @@
 package org.shopclime.heat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A chain as a sum of modes that know nothing of each other: z' = -rate z + left u_left + right
@@ -10,17 +12,19 @@ import java.util.Arrays;
  * without capacity are condensed out exactly. The modes are those of the symmetric tridiagonal
  * matrix C^-1/2 K C^-1/2, found by the implicit QL method (J. H. Wilkinson and C. Reinsch, Handbook
  * for Automatic Computation II, Springer 1971, II/3 and II/4), of whose vectors only the rows asked
- * for are carried. Modes faster than {@value #FASTEST} s, and modes of no weight, follow at once:
- * they are kept as their share of the d. Heat is kept exactly by what is left, as every mode's
- * steady share is.
+ * for are carried.
+ *
+ * <p>Modes faster than {@value #TOGETHER} s are put together into two at most, with the same steady
+ * answers and the same lags (first moments) between both faces; those of them faster than {@value
+ * #FASTEST} s follow at once. Heat is kept exactly by what is left, as steady answers are.
  */
 final class ChainModes {
 
   /** Time constant of the fastest mode kept, s. */
   static final double FASTEST = 20;
 
-  /** Share of both faces' steady answers below which a mode follows at once. */
-  private static final double NO_WEIGHT = 1e-6;
+  /** Time constant up to which modes are put together, s. */
+  static final double TOGETHER = 600;
 
   private static final int MOST_ROUNDS = 60;
 
@@ -121,18 +125,19 @@ final class ChainModes {
   /**
    * What lies before the first node with a capacity.
    *
+   * @param outer from the face to what it sees, W/K
    * @param conductance from that node to what the end sees, W/K
    * @param share share of the node in the face's temperature, and of the drive that reaches it
    * @param direct answer of the face itself to its drive, K/W
    */
-  private record Side(double conductance, double share, double direct) {
+  private record Side(double outer, double conductance, double share, double direct) {
 
     static Side of(double outer, double series) {
       if (Double.isInfinite(series)) {
-        return new Side(outer, 1, 0);
+        return new Side(outer, outer, 1, 0);
       }
       double sum = outer + series;
-      return new Side(outer * series / sum, series / sum, 1 / sum);
+      return new Side(outer, outer * series / sum, series / sum, 1 / sum);
     }
   }
 
@@ -254,48 +259,19 @@ final class ChainModes {
     ChainModes modes() {
       double leftFactor = leftSide.share() / firstRoot;
       double rightFactor = rightSide.share() / lastRoot;
-      double leftSteady = leftSide.direct();
-      double rightSteady = rightSide.direct();
-      boolean[] kept = new boolean[size];
-      for (int m = 0; m < size; m++) {
-        leftSteady += steady(leftFactor * rows[0][m], m);
-        rightSteady += steady(rightFactor * rows[1][m], m);
-      }
-      int count = 0;
-      for (int m = 0; m < size; m++) {
-        kept[m] =
-            diagonal[m] * FASTEST <= 1
-                && (steady(leftFactor * rows[0][m], m) > NO_WEIGHT * leftSteady
-                    || steady(rightFactor * rows[1][m], m) > NO_WEIGHT * rightSteady);
-        count += kept[m] ? 1 : 0;
-      }
-      double[] rate = new double[count];
-      double[] left = new double[count];
-      double[] right = new double[count];
-      double[] stored = new double[count];
-      double[][] shapes = new double[count][];
-      double leftToLeft = leftSide.direct();
-      double leftToRight = 0;
-      double rightToRight = rightSide.direct();
-      int k = 0;
+      Kept kept = new Kept(leftSide, rightSide);
+      Band fast = new Band();
       for (int m = 0; m < size; m++) {
         double l = leftFactor * rows[0][m];
         double r = rightFactor * rows[1][m];
-        if (kept[m]) {
-          rate[k] = Math.max(0, diagonal[m]);
-          left[k] = l;
-          right[k] = r;
-          stored[k] = rows[2][m];
-          shapes[k] = shape(m);
-          k++;
+        if (diagonal[m] * TOGETHER > 1) {
+          fast.add(diagonal[m], l, r);
         } else {
-          leftToLeft += l * l / diagonal[m];
-          leftToRight += l * r / diagonal[m];
-          rightToRight += r * r / diagonal[m];
+          kept.add(Math.max(0, diagonal[m]), l, r, rows[2][m], shape(m));
         }
       }
-      return new ChainModes(
-          rate, left, right, stored, shapes, leftToLeft, leftToRight, rightToRight);
+      fast.giveTo(kept);
+      return kept.modes();
     }
 
     private double[] shape(int m) {
@@ -303,9 +279,114 @@ final class ChainModes {
       Arrays.setAll(shape, i -> rows[3 + i][m]);
       return shape;
     }
+  }
 
-    private double steady(double factor, int m) {
-      return factor * factor / Math.max(diagonal[m], 1e-12);
+  /** The fast modes, as sums of products of their weights at the faces over rates. */
+  private static final class Band {
+    private static final double ALIKE = 1e-10;
+
+    private final double[] steady = new double[3];
+    private final double[] lag = new double[3];
+    private int count;
+
+    void add(double rate, double left, double right) {
+      double[] products = {left * left, left * right, right * right};
+      for (int i = 0; i < 3; i++) {
+        steady[i] += products[i] / rate;
+        lag[i] += products[i] / (rate * rate);
+      }
+      count++;
+    }
+
+    /** One or two modes with the same steady answers and the same lags at both faces. */
+    void giveTo(Kept kept) {
+      if (count == 0) {
+        return;
+      }
+      boolean turned = steady[2] > steady[0];
+      double first = turned ? steady[2] : steady[0];
+      double last = turned ? steady[0] : steady[2];
+      if (!(first > 0)) {
+        return;
+      }
+      // Steady answers are G G' with G = [a 0; b c]; lags in these terms, and their main axes.
+      double a = Math.sqrt(first);
+      double b = steady[1] / a;
+      double rest = last - b * b;
+      double lagFirst = (turned ? lag[2] : lag[0]) / first;
+      if (!(rest > ALIKE * first)) {
+        put(kept, turned, 1 / lagFirst, a, b);
+        return;
+      }
+      double c = Math.sqrt(rest);
+      double lagAcross = (lag[1] / a - b * lagFirst) / c;
+      double lagLast =
+          ((turned ? lag[0] : lag[2]) - 2 * b * c * lagAcross - b * b * lagFirst) / rest;
+      double angle = 0.5 * Math.atan2(2 * lagAcross, lagFirst - lagLast);
+      double cos = Math.cos(angle);
+      double sin = Math.sin(angle);
+      double one = lagFirst * cos * cos + 2 * lagAcross * sin * cos + lagLast * sin * sin;
+      double other = lagFirst * sin * sin - 2 * lagAcross * sin * cos + lagLast * cos * cos;
+      put(kept, turned, 1 / one, a * cos, b * cos + c * sin);
+      put(kept, turned, 1 / other, -a * sin, c * cos - b * sin);
+    }
+
+    private static void put(Kept kept, boolean turned, double rate, double one, double other) {
+      double root = Math.sqrt(rate);
+      kept.add(rate, root * (turned ? other : one), root * (turned ? one : other));
+    }
+  }
+
+  /** Collects the modes that are kept. */
+  private static final class Kept {
+    private final List<double[]> modes = new ArrayList<>();
+    private final List<double[]> shapes = new ArrayList<>();
+    private final double leftOuter;
+    private final double rightOuter;
+    private double leftDirect;
+    private double across;
+    private double rightDirect;
+
+    Kept(Side left, Side right) {
+      leftOuter = left.outer();
+      rightOuter = right.outer();
+      leftDirect = left.direct();
+      rightDirect = right.direct();
+    }
+
+    void add(double rate, double left, double right, double stored, double[] shape) {
+      modes.add(new double[] {rate, left, right, stored});
+      shapes.add(shape);
+    }
+
+    /** Adds a mode that stands for several: what it holds follows from what it lets go. */
+    void add(double rate, double left, double right) {
+      if (rate * FASTEST > 1) {
+        leftDirect += left * left / rate;
+        across += left * right / rate;
+        rightDirect += right * right / rate;
+      } else {
+        double stored = (leftOuter * left + rightOuter * right) / rate;
+        add(rate, left, right, stored, new double[0]);
+      }
+    }
+
+    ChainModes modes() {
+      double[][] columns = new double[4][modes.size()];
+      for (int m = 0; m < modes.size(); m++) {
+        for (int i = 0; i < 4; i++) {
+          columns[i][m] = modes.get(m)[i];
+        }
+      }
+      return new ChainModes(
+          columns[0],
+          columns[1],
+          columns[2],
+          columns[3],
+          shapes.toArray(double[][]::new),
+          leftDirect,
+          across,
+          rightDirect);
     }
   }
 }
