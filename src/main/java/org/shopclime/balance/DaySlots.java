@@ -139,6 +139,15 @@ public final class DaySlots {
     return sum / count;
   }
 
+  /** Each slot's level times a factor. */
+  double[] times(double factor) {
+    double[] times = new double[COUNT];
+    for (int slot = 0; slot < COUNT; slot++) {
+      times[slot] = factor * fractions[slot];
+    }
+    return times;
+  }
+
   /**
    * Sum over the day.
    *
