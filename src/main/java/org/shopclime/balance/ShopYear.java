@@ -9,7 +9,7 @@ import java.util.Map;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.March;
+import org.shopclime.heat.FaceTemperatures;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomCooling;
@@ -35,13 +35,16 @@ public final class ShopYear {
   private final YearWeek week;
   private final int[] plans = new int[YearWeather.DAYS];
   private final Season[] seasons;
-  private final List<Season> standing;
+  private final int[] networkOfDay = new int[YearWeather.DAYS];
   private final List<Network> networks;
   private final List<TrueRadiation> radiation;
   private final YearDrivers drivers;
   private final AirOpenings openings;
   private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
   private final List<RoomYear> rooms = new ArrayList<>();
+
+  /** Radiant gains by plan, hour of the day and room, W. */
+  private final double[][][] radiantGains;
 
   private ShopYear(Shop shop, YearWeather weather, DayOfWeek first) {
     this.shop = shop;
@@ -64,6 +67,14 @@ public final class ShopYear {
     for (int room = 0; room < skeleton.rooms().size(); room++) {
       rooms.add(new RoomYear(shop, skeleton, room, week));
     }
+    radiantGains = new double[YearWeek.PLANS][Profile.HOURS][rooms.size()];
+    for (int plan = 0; plan < YearWeek.PLANS; plan++) {
+      for (int hour = 0; hour < Profile.HOURS; hour++) {
+        for (int room = 0; room < rooms.size(); room++) {
+          radiantGains[plan][hour][room] = rooms.get(room).radiant(plan, hour);
+        }
+      }
+    }
     drivers = new YearDrivers(skeleton.pieces().size());
     SunHeat heat = SunHeat.of(skeleton, sun.onShop());
     for (int hour = 0; hour < YearWeather.HOURS; hour++) {
@@ -73,7 +84,10 @@ public final class ShopYear {
         }
       }
     }
-    standing = Arrays.stream(seasons).distinct().sorted().toList();
+    List<Season> standing = Arrays.stream(seasons).distinct().sorted().toList();
+    for (int day = 0; day < YearWeather.DAYS; day++) {
+      networkOfDay[day] = standing.indexOf(season(day * Profile.HOURS));
+    }
     List<SeasonMaker.Made> made =
         standing.stream().map(season -> new SeasonMaker(this, season).make()).toList();
     networks = made.stream().map(SeasonMaker.Made::network).toList();
@@ -152,7 +166,7 @@ public final class ShopYear {
    * @return number of the network, from 0
    */
   public int networkOf(int hour) {
-    return standing.indexOf(season(hour));
+    return networkOfDay[hour / Profile.HOURS];
   }
 
   /**
@@ -182,25 +196,28 @@ public final class ShopYear {
   }
 
   /**
-   * Sets the heat on the faces so that radiation follows the fourth power of their temperatures at
-   * the end of the last step, while the network keeps its constant coefficients.
+   * What radiation by the fourth power of the faces' temperatures, and gaps between panes at them,
+   * differ from the network with its constant coefficients.
    *
-   * @param into drivers of that hour's network, filled by {@link #fill}
-   * @param march the network of that hour as the last step left it
+   * @param faces temperatures of the faces of that hour's network
    * @param hour 0 to 8,759
+   * @param ends set to the heat on the left (2 k) and right (2 k + 1) face of chain k, W
    */
-  public void radiate(Drivers into, March march, int hour) {
-    RoomYear[] owners = rooms.toArray(RoomYear[]::new);
-    int plan = plan(hour);
+  public void radiation(FaceTemperatures faces, int hour, double[] ends) {
     radiation
         .get(networkOf(hour))
-        .set(
-            march,
-            room -> owners[room].radiant(plan, hour % Profile.HOURS),
-            (chain, left, right) -> {
-              into.leftSource(chain, drivers.left(chain, hour) + left);
-              into.rightSource(chain, drivers.right(chain, hour) + right);
-            });
+        .find(faces, radiantGains[plan(hour)][hour % Profile.HOURS], ends);
+  }
+
+  /**
+   * Sets the heat on the faces with more beside it.
+   *
+   * @param into drivers of that hour's network, filled by {@link #fill}
+   * @param hour 0 to 8,759
+   * @param ends what comes to the hour's own, as from {@link #radiation}, W
+   */
+  public void radiate(Drivers into, int hour, double[] ends) {
+    drivers.fillFaces(into, hour, ends);
   }
 
   /**

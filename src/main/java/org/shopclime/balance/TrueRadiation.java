@@ -1,10 +1,10 @@
 package org.shopclime.balance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import org.shopclime.envelope.Films;
-import org.shopclime.heat.March;
+import org.shopclime.heat.FaceTemperatures;
 
 /**
  * What radiation by the fourth power differs from radiation made linear at the faces' means of a
@@ -16,55 +16,38 @@ import org.shopclime.heat.March;
  * exchanges with a radiant node whose T⁴ is what makes the sum of all equal the radiant gains, in
  * the linear network and in truth; so the differences of a room sum to 0 and no heat is made.
  *
- * <p>Error: temperatures are those at the end of the step before, so the difference lags by a step
- * of a quarter of an hour. Made once and only read.
+ * <p>Made once and only read.
  */
 final class TrueRadiation {
 
-  /** Takes the differences of one chain, W. */
-  @FunctionalInterface
-  interface Sink {
-
-    /**
-     * Takes both ends of a chain.
-     *
-     * @param chain number of the chain
-     * @param left heat on its left face, W
-     * @param right heat on its right face, W
-     */
-    void put(int chain, double left, double right);
-  }
-
   /**
-   * An outer face.
+   * An outer face, which is the left end of its chain. What it lacks is a + b T - c (T in K)⁴.
    *
-   * @param chain number of its chain; it is the left end
-   * @param black area times emittance, m²
-   * @param mean temperature at which it was made linear, °C
+   * @param chain number of its chain
+   * @param a W
+   * @param b W/K
+   * @param c W/K⁴
    */
-  private record Outer(int chain, double black, double mean) {
+  private record Outer(int chain, double a, double b, double c) {
 
-    double lacks(March march) {
-      double celsius = march.leftFace(chain);
-      return black
-          * (Films.radiated(1, mean)
-              + Films.radiative(1, mean) * (celsius - mean)
-              - Films.radiated(1, celsius));
+    /** A face of so many m² of black, made linear at a mean temperature, °C. */
+    static Outer of(int chain, double black, double mean) {
+      double slope = black * Films.radiative(1, mean);
+      return new Outer(chain, black * Films.radiated(1, mean) - slope * mean, slope, fourth(black));
     }
   }
 
   /**
    * A side towards a room.
    *
-   * @param chain number of its chain
-   * @param isLeft which end
-   * @param black area of a black face that exchanges as much, m²
+   * @param end 2 k for the left, 2 k + 1 for the right end of chain k
+   * @param black that of a black face that exchanges as much, W/K⁴
    * @param linear its radiant conductance in the network, W/K
    */
-  private record Inner(int chain, boolean isLeft, double black, double linear) {
+  private record Inner(int end, double black, double linear) {
 
-    double celsius(March march) {
-      return isLeft ? march.leftFace(chain) : march.rightFace(chain);
+    double celsius(FaceTemperatures faces) {
+      return end % 2 == 0 ? faces.leftFace(end / 2) : faces.rightFace(end / 2);
     }
   }
 
@@ -79,97 +62,105 @@ final class TrueRadiation {
   private record Gapped(int chain, double area, double rated, Piece.Gaps gaps) {
 
     /** Heat that passes from left to right beside what the network says, W. */
-    double passes(March march, double pressure) {
-      double left = march.leftFace(chain);
-      double right = march.rightFace(chain);
+    double passes(FaceTemperatures faces, double pressure) {
+      double left = faces.leftFace(chain);
+      double right = faces.rightFace(chain);
       return area * (gaps.conductance(left, right, pressure) - rated) * (left - right);
     }
   }
 
-  private final int chains;
   private final double pressure;
-  private final List<Gapped> gapped = new ArrayList<>();
-  private final List<Outer> outer = new ArrayList<>();
-  private final List<List<Inner>> inner = new ArrayList<>();
+  private final Gapped[] gapped;
+  private final Outer[] outer;
+  private final Inner[][] inner;
 
   TrueRadiation(Skeleton skeleton, NetworkMaker maker, Linearisation at, double pressure) {
     this.pressure = pressure;
-    chains = skeleton.pieces().size();
-    skeleton.rooms().forEach(room -> inner.add(new ArrayList<>()));
-    for (int chain = 0; chain < chains; chain++) {
+    List<Gapped> panes = new ArrayList<>();
+    List<Outer> outdoorFaces = new ArrayList<>();
+    List<List<Inner>> sides = new ArrayList<>();
+    skeleton.rooms().forEach(room -> sides.add(new ArrayList<>()));
+    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
       Piece piece = skeleton.pieces().get(chain);
       if (piece.gaps().isPresent()) {
         double rated = piece.nodes().conductance(0);
-        gapped.add(new Gapped(chain, piece.area(), rated, piece.gaps().get()));
+        panes.add(new Gapped(chain, piece.area(), rated, piece.gaps().get()));
       }
       if (piece.outside() instanceof Piece.Outdoors outdoors) {
-        double black = outdoors.emittance() * piece.area();
-        outer.add(new Outer(chain, black, at.left(chain)));
+        outdoorFaces.add(Outer.of(chain, outdoors.emittance() * piece.area(), at.left(chain)));
       } else if (piece.outside() instanceof Piece.OtherRoom other) {
         double black = maker.exchangeArea(other.room(), other.side(), piece.area());
-        inner
-            .get(other.room())
-            .add(side(chain, true, black, at.left(chain), at.star(other.room())));
+        sides.get(other.room()).add(side(2 * chain, black, at.left(chain), at.star(other.room())));
       }
       double black = maker.exchangeArea(piece.room(), piece.inside(), piece.area());
-      inner
+      sides
           .get(piece.room())
-          .add(side(chain, false, black, at.right(chain), at.star(piece.room())));
+          .add(side(2 * chain + 1, black, at.right(chain), at.star(piece.room())));
     }
+    gapped = panes.toArray(Gapped[]::new);
+    outer = outdoorFaces.toArray(Outer[]::new);
+    inner = sides.stream().map(side -> side.toArray(Inner[]::new)).toArray(Inner[][]::new);
   }
 
-  private static Inner side(int chain, boolean isLeft, double black, double face, double star) {
-    return new Inner(chain, isLeft, black, black * Films.radiative(1, (face + star) / 2));
+  private static Inner side(int end, double black, double face, double star) {
+    return new Inner(end, fourth(black), black * Films.radiative(1, (face + star) / 2));
+  }
+
+  /** What so many m² of black give off for each K⁴, W. */
+  private static double fourth(double black) {
+    return black * Films.STEFAN_BOLTZMANN;
   }
 
   /**
    * Tells the differences of all chains.
    *
-   * @param march temperatures of the faces
-   * @param gains radiant gains of a room, W
-   * @param into takes them
+   * @param faces temperatures of the faces
+   * @param gains radiant gains of each room, W
+   * @param ends set to the heat on the left (2 k) and right (2 k + 1) face of chain k, W
    */
-  void set(March march, IntToDoubleFunction gains, Sink into) {
-    double[] left = new double[chains];
-    double[] right = new double[chains];
+  void find(FaceTemperatures faces, double[] gains, double[] ends) {
+    Arrays.fill(ends, 0);
     for (Outer face : outer) {
-      left[face.chain()] += face.lacks(march);
+      double celsius = faces.leftFace(face.chain);
+      ends[2 * face.chain] = face.a + face.b * celsius - face.c * fourthPower(celsius);
     }
     for (Gapped pane : gapped) {
-      double passes = pane.passes(march, pressure);
-      left[pane.chain()] -= passes;
-      right[pane.chain()] += passes;
+      double passes = pane.passes(faces, pressure);
+      ends[2 * pane.chain()] -= passes;
+      ends[2 * pane.chain() + 1] += passes;
     }
-    for (int room = 0; room < inner.size(); room++) {
-      exchange(inner.get(room), gains.applyAsDouble(room), march, left, right);
-    }
-    for (int chain = 0; chain < chains; chain++) {
-      into.put(chain, left[chain], right[chain]);
+    for (int room = 0; room < inner.length; room++) {
+      exchange(inner[room], gains[room], faces, ends);
     }
   }
 
-  private static void exchange(
-      List<Inner> faces, double gains, March march, double[] left, double[] right) {
+  private static double fourthPower(double celsius) {
+    double kelvin = celsius + Films.KELVIN;
+    double square = kelvin * kelvin;
+    return square * square;
+  }
+
+  private static void exchange(Inner[] sides, double gains, FaceTemperatures faces, double[] ends) {
     double linear = 0;
     double linearSum = gains;
     double black = 0;
     double blackSum = gains;
-    for (Inner face : faces) {
-      double celsius = face.celsius(march);
-      linear += face.linear();
-      linearSum += face.linear() * celsius;
-      black += face.black();
-      blackSum += face.black() * Films.radiated(1, celsius);
+    for (Inner side : sides) {
+      double celsius = side.celsius(faces);
+      linear += side.linear;
+      linearSum += side.linear * celsius;
+      black += side.black;
+      blackSum += side.black * fourthPower(celsius);
     }
     if (black == 0) {
       return;
     }
-    for (Inner face : faces) {
-      double celsius = face.celsius(march);
-      double byNetwork = face.linear() * (linearSum / linear - celsius);
-      double truly = face.black() * (blackSum / black - Films.radiated(1, celsius));
-      double[] ends = face.isLeft() ? left : right;
-      ends[face.chain()] += truly - byNetwork;
+    double linearMean = linearSum / linear;
+    double blackMean = blackSum / black;
+    for (Inner side : sides) {
+      double celsius = side.celsius(faces);
+      ends[side.end] +=
+          side.black * (blackMean - fourthPower(celsius)) - side.linear * (linearMean - celsius);
     }
   }
 }

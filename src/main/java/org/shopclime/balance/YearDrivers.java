@@ -9,14 +9,17 @@ final class YearDrivers implements HourSink {
 
   private final int chains;
   private final double[] boundary;
-  private final double[] left;
-  private final double[] right;
+
+  /** Left and right face of each chain. */
+  private final double[] faces;
+
+  private final double[] nothing;
 
   YearDrivers(int chains) {
     this.chains = chains;
     boundary = new double[chains * YearWeather.HOURS];
-    left = new double[chains * YearWeather.HOURS];
-    right = new double[chains * YearWeather.HOURS];
+    faces = new double[2 * chains * YearWeather.HOURS];
+    nothing = new double[2 * chains];
   }
 
   private int place(int chain, int hour) {
@@ -29,20 +32,20 @@ final class YearDrivers implements HourSink {
 
   @Override
   public void addLeft(int chain, int hour, double watts) {
-    left[place(chain, hour)] += watts;
+    faces[2 * place(chain, hour)] += watts;
   }
 
   @Override
   public void addRight(int chain, int hour, double watts) {
-    right[place(chain, hour)] += watts;
+    faces[2 * place(chain, hour) + 1] += watts;
   }
 
   double left(int chain, int hour) {
-    return left[place(chain, hour)];
+    return faces[2 * place(chain, hour)];
   }
 
   double right(int chain, int hour) {
-    return right[place(chain, hour)];
+    return faces[2 * place(chain, hour) + 1];
   }
 
   double boundary(int chain, int hour) {
@@ -50,11 +53,12 @@ final class YearDrivers implements HourSink {
   }
 
   void fill(Drivers into, int hour) {
-    for (int chain = 0; chain < chains; chain++) {
-      int place = place(chain, hour);
-      into.boundary(chain, boundary[place]);
-      into.leftSource(chain, left[place]);
-      into.rightSource(chain, right[place]);
-    }
+    into.boundaries(boundary, place(0, hour));
+    fillFaces(into, hour, nothing);
+  }
+
+  /** Sets the heat on the faces, with more beside that of the hour. */
+  void fillFaces(Drivers into, int hour, double[] more) {
+    into.faces(faces, 2 * place(0, hour), more);
   }
 }

@@ -13,9 +13,10 @@ public final class Films {
   public static final double PRINTED_EMITTANCE = 0.9;
 
   /** Stefan-Boltzmann constant, W/(m²·K⁴), CODATA 2018. */
-  private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
+  public static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
-  private static final double KELVIN = 273.15;
+  /** 0 °C, K. */
+  public static final double KELVIN = 273.15;
 
   /** Mean temperature at which the printed inside films are split, °C. */
   private static final double INSIDE_MEAN = 20;

@@ -84,6 +84,39 @@ public final class Drivers {
   }
 
   /**
+   * Sets the driven temperatures of all boundaries at once.
+   *
+   * @param celsius °C, from {@code first} on, one for each boundary, finite
+   * @param first where the first of them lies
+   * @throws IllegalArgumentException if one is not finite
+   */
+  public void boundaries(double[] celsius, int first) {
+    double sum = 0;
+    for (int b = 0; b < boundary.length; b++) {
+      boundary[b] = celsius[first + b];
+      sum += celsius[first + b];
+    }
+    Check.finite("temperatures of the boundaries, °C,", sum);
+  }
+
+  /**
+   * Sets the heat on the faces of all chains at once, as the sum of two parts.
+   *
+   * @param watts W, from {@code first} on, left and right of each chain, finite
+   * @param first where the first of them lies
+   * @param more W, the other part, from its start on
+   * @throws IllegalArgumentException if a sum is not finite
+   */
+  public void faces(double[] watts, int first, double[] more) {
+    double sum = 0;
+    for (int e = 0; e < endSource.length; e++) {
+      endSource[e] = watts[first + e] + more[e];
+      sum += endSource[e];
+    }
+    Check.finite("heat on the faces, W,", sum);
+  }
+
+  /**
    * Sets the heat put on any node of a chain, beside what is put on its faces.
    *
    * @param chain number of the chain

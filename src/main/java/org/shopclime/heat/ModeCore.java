@@ -225,9 +225,18 @@ final class ModeCore {
 
   /** Heat a held room lacks, mean over the step, W. */
   double missing(int room, double[] air, double[] airDrive) {
-    double heat = -airDrive[2 * room];
+    return missingIn(2 * room, air, airDrive);
+  }
+
+  /** First moment of that heat over the step, W. */
+  double missingTilt(int room, double[] air, double[] airDrive) {
+    return missingIn(2 * room + 1, air, airDrive);
+  }
+
+  private double missingIn(int row, double[] air, double[] airDrive) {
+    double heat = -airDrive[row];
     for (int j = 0; j < size; j++) {
-      heat += rows[2 * room * size + j] * air[j];
+      heat += rows[row * size + j] * air[j];
     }
     return heat;
   }

@@ -17,7 +17,7 @@ import java.util.Arrays;
  * several threads at once. Numbers of rooms, chains and boundaries out of range are refused with an
  * {@link IllegalArgumentException}.
  */
-public final class ModeMarch {
+public final class ModeMarch implements FaceTemperatures {
 
   private final Network network;
   private final Modes modes;
@@ -46,6 +46,7 @@ public final class ModeMarch {
   private final double[] starDrive;
   private final double[] x;
   private final double[] stars;
+  private final double[] answer;
 
   /** Drive of each end by rooms: mean and tilt. */
   private final double[] byRoom;
@@ -56,6 +57,7 @@ public final class ModeMarch {
   private final double[] plant;
   private final double[] boundary;
   private boolean stepped;
+  private boolean facesFound;
 
   /**
    * Finds the modes of a network; all temperatures are 0 °C at first.
@@ -106,6 +108,7 @@ public final class ModeMarch {
     starDrive = new double[2 * rooms];
     x = new double[2 * rooms];
     stars = new double[2 * rooms];
+    answer = new double[2 * rooms];
     byRoom = new double[ends];
     byRoomTilt = new double[ends];
     meanFace = new double[ends];
@@ -134,6 +137,36 @@ public final class ModeMarch {
    */
   public int modes() {
     return sizes.length;
+  }
+
+  /**
+   * Conductances of the films of all ends.
+   *
+   * @return W/K, left and right end of chain after chain
+   */
+  public double[] faceConductances() {
+    double[] conductances = new double[meanFace.length];
+    Arrays.setAll(
+        conductances, e -> network.endOuter[e] + network.endConvective[e] + network.endRadiant[e]);
+    return conductances;
+  }
+
+  /**
+   * Conductances between the air of each room and the faces and boundaries around it.
+   *
+   * @return W/K, by room
+   */
+  public double[] roomConductances() {
+    double[] conductances = new double[air.length];
+    for (int e = 0; e < meanFace.length; e++) {
+      if (network.endRoom[e] >= 0) {
+        conductances[network.endRoom[e]] += network.endConvective[e];
+      }
+    }
+    for (int l = 0; l < network.linkRoom.length; l++) {
+      conductances[network.linkRoom[l]] += network.linkConductance[l];
+    }
+    return conductances;
   }
 
   /**
@@ -235,13 +268,14 @@ public final class ModeMarch {
    * How much each entry of a state moves a temperature: 1 for air, for a mode the larger of its
    * weights at the two faces.
    *
-   * @return laid out as {@link #state}, K for each unit
+   * @return laid out as {@link #state}, K for each unit, above 0
    */
   public double[] weights() {
     double[] weights = new double[air.length + sizes.length];
     Arrays.fill(weights, 0, air.length, 1);
     for (int m = 0; m < sizes.length; m++) {
-      weights[air.length + m] = Math.max(Math.abs(modes.left[m]), Math.abs(modes.right[m]));
+      double most = Math.max(Math.abs(modes.left[m]), Math.abs(modes.right[m]));
+      weights[air.length + m] = most > 0 ? most : 1;
     }
     return weights;
   }
@@ -268,12 +302,19 @@ public final class ModeMarch {
   /**
    * Goes on from where the march of another network stands.
    *
+   * <p>Modes faster than ten minutes are taken as settled under the drives of the last step.
+   *
    * @param other march made by {@link #handingOver}, as this one; its network differs from this in
    *     the films of its ends only
    * @throws IllegalArgumentException if the networks differ in more
    */
   public void takeOver(ModeMarch other) {
     modes.takeOver(other.modes, other.sizes, sizes);
+    for (int k = 0; k < network.chains(); k++) {
+      double left = other.known[2 * k] + other.byRoom[2 * k];
+      double right = other.known[2 * k + 1] + other.byRoom[2 * k + 1];
+      modes.settle(k, left, right, sizes);
+    }
     System.arraycopy(other.air, 0, air, 0, air.length);
     System.arraycopy(other.stars, 0, stars, 0, stars.length);
     System.arraycopy(other.meanFace, 0, meanFace, 0, meanFace.length);
@@ -376,6 +417,7 @@ public final class ModeMarch {
 
   /** The air under the drives found, the sources of heat in it, flows and holds. */
   private void solveAir(Drivers d) {
+    facesFound = false;
     stride.core.prepare(d);
     for (int r = 0; r < air.length; r++) {
       if (d.held[r]) {
@@ -450,6 +492,18 @@ public final class ModeMarch {
   }
 
   /**
+   * By how much the heat that holds a room rises or falls over the step last looked at.
+   *
+   * @param d the drivers of that look
+   * @param room number of the room
+   * @return difference of its end from its mean, as a straight line, W; 0 for a floating room
+   */
+  public double plantTilt(Drivers d, int room) {
+    int r = network.air(room);
+    return d.held[r] ? 3 * stride.core.missingTilt(r, x, airDrive) : 0;
+  }
+
+  /**
    * How the air of a room at the end of a step answers to constant heat put into it over that step.
    * Exact, as the network is linear.
    *
@@ -463,14 +517,18 @@ public final class ModeMarch {
       return 0;
     }
     stride.core.prepare(d);
-    double[] answer = new double[x.length];
+    Arrays.fill(answer, 0);
     answer[2 * r] = 1;
     stride.core.solve(answer);
     return answer[2 * r] + answer[2 * r + 1];
   }
 
-  /** The faces in the step last looked at; needed before {@link #meanFace} of a look. */
+  /** The faces in the step last looked at; needed before the faces are asked for. */
   public void lookAtFaces() {
+    if (facesFound) {
+      return;
+    }
+    facesFound = true;
     stride.core.stars(starDrive, x, stars);
     double[] convective = network.endConvective;
     double[] radiant = network.endRadiant;
@@ -591,24 +649,24 @@ public final class ModeMarch {
   }
 
   /**
-   * Left face of a chain, mean over the last step.
+   * Left face of a chain, mean over the last step or the one last looked at.
    *
    * @param chain number of the chain
    * @return °C
    */
-  public double meanLeftFace(int chain) {
-    Check.index("chain", chain, network.chains());
+  @Override
+  public double leftFace(int chain) {
     return meanFace[2 * chain];
   }
 
   /**
-   * Right face of a chain, mean over the last step.
+   * Right face of a chain, mean over the last step or the one last looked at.
    *
    * @param chain number of the chain
    * @return °C
    */
-  public double meanRightFace(int chain) {
-    Check.index("chain", chain, network.chains());
+  @Override
+  public double rightFace(int chain) {
     return meanFace[2 * chain + 1];
   }
 

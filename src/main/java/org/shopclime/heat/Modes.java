@@ -60,7 +60,8 @@ final class Modes {
   }
 
   /**
-   * The same temperatures in the modes of a network that differs in films only.
+   * The same temperatures in the modes of a network that differs in films only; modes that stand
+   * for several are left at 0.
    *
    * @param from modes whose sizes are known
    * @param sizes those sizes
@@ -75,17 +76,27 @@ final class Modes {
       for (int m = 0; m < chains[k].count(); m++) {
         double[] mine = chains[k].shapes[m];
         double sum = 0;
-        for (int n = 0; n < from.chains[k].count(); n++) {
-          sum += sizes[from.start[k] + n] * product(mine, from.chains[k].shapes[n]);
+        for (int n = 0; mine.length > 0 && n < from.chains[k].count(); n++) {
+          double[] theirs = from.chains[k].shapes[n];
+          sum += theirs.length == 0 ? 0 : sizes[from.start[k] + n] * product(mine, theirs);
         }
         into[start[k] + m] = sum;
       }
     }
   }
 
+  /** Sets the modes of a chain that stand for several to where steady drives lead them. */
+  void settle(int chain, double leftDrive, double rightDrive, double[] into) {
+    for (int m = start[chain]; m < start[chain + 1]; m++) {
+      if (chains[chain].shapes[m - start[chain]].length == 0) {
+        into[m] = (left[m] * leftDrive + right[m] * rightDrive) / rate[m];
+      }
+    }
+  }
+
   private static double product(double[] one, double[] other) {
-    if (one.length != other.length || one.length == 0) {
-      throw new IllegalArgumentException("the networks differ in their nodes, or have no shapes");
+    if (one.length != other.length) {
+      throw new IllegalArgumentException("the networks differ in their nodes");
     }
     double sum = 0;
     for (int i = 0; i < one.length; i++) {

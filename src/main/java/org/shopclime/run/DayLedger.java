@@ -2,7 +2,7 @@ package org.shopclime.run;
 
 import org.shopclime.balance.DaySlots;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.March;
+import org.shopclime.heat.ModeMarch;
 import org.shopclime.heat.Network;
 
 /** Heat and water of all rooms and walls together through one day, kept where somebody audits. */
@@ -50,7 +50,8 @@ final class DayLedger {
   double plants;
 
   /** One step of the network. */
-  void heat(Network network, March march, Drivers drivers, double removedWatts, double seconds) {
+  void heat(
+      Network network, ModeMarch march, Drivers drivers, double removedWatts, double seconds) {
     removed += removedWatts * seconds;
     sources += (drivers.sources() + removedWatts) * seconds;
     for (int room = 0; room < network.rooms(); room++) {

@@ -10,7 +10,7 @@ import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.March;
+import org.shopclime.heat.ModeMarch;
 import org.shopclime.unit.Delivered;
 import org.shopclime.unit.Limit;
 import org.shopclime.unit.PartLoad;
@@ -34,7 +34,7 @@ final class DayRunner {
   private final int room;
   private final int parts;
   private final double seconds;
-  private final March march;
+  private final ModeMarch march;
   private final Drivers drivers;
   private final Moisture moisture;
   private final double[] inflow;
@@ -60,7 +60,7 @@ final class DayRunner {
     this.room = room;
     this.parts = parts;
     seconds = DaySlots.SECONDS / parts;
-    march = new March(model.network(), seconds);
+    march = new ModeMarch(model.network(), seconds);
     drivers = new Drivers(model.network());
     moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
@@ -83,15 +83,25 @@ final class DayRunner {
     double[] water() {
       return water;
     }
-
-    /** The same, warmer everywhere. */
-    State warmer(double kelvin) {
-      return new State(java.util.Arrays.stream(heat).map(t -> t + kelvin).toArray(), water);
-    }
   }
 
   State state() {
     return new State(march.state(), moisture.state());
+  }
+
+  /** A state that is warmer everywhere. */
+  State warmer(State state, double kelvin) {
+    double[] warmth = march.warmth();
+    double[] heat = state.heat.clone();
+    for (int i = 0; i < heat.length; i++) {
+      heat[i] += kelvin * warmth[i];
+    }
+    return new State(heat, state.water);
+  }
+
+  /** Kelvin by which each entry of a state of heat moves some face or air. */
+  double[] weights() {
+    return march.weights();
   }
 
   /** Goes to a state, or to a guess of one. */
@@ -158,6 +168,7 @@ final class DayRunner {
 
   private void step(DayKind kind, int slot) {
     prepare(kind, slot);
+    march.look(drivers);
     double fraction = 0;
     Delivered able = null;
     if (cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot)) {
@@ -170,8 +181,9 @@ final class DayRunner {
                   new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
       fraction = fraction(able);
       drivers.airSource(room, days.drivers(kind).airGain(room, slot) - fraction * able.sensible());
+      march.lookAgain(drivers);
     }
-    march.step(drivers);
+    march.go(drivers);
     notTooHot();
     for (int r = 0; r < model.rooms(); r++) {
       double coil =
@@ -218,12 +230,12 @@ final class DayRunner {
 
   /** Part of the step the unit must run to bring the room to its set point at the end of it. */
   private double fraction(Delivered able) {
-    double free = march.lookAhead(drivers, room);
+    double free = march.ahead(room);
     double over = free - model.setPoint(room);
     if (over <= 0 || able.sensible() <= 0) {
       return 0;
     }
-    double need = over / march.response(drivers, room, room);
+    double need = over / march.response(drivers, room);
     return Math.min(1, need / able.sensible());
   }
 

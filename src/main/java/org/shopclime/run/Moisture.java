@@ -9,9 +9,18 @@ import org.shopclime.balance.ShopYear;
 /**
  * Water in the air of each room: outdoor air, people and work, the coil, and one lumped store of
  * walls and wood (effective penetration depth; after Kerestecioglu and others, ASHRAE Transactions
- * 96(1), 1990). Steps are implicit, so that they stay stable however fast the store is.
+ * 96(1), 1990).
+ *
+ * <p>Steps are those of {@link org.shopclime.heat.March}: implicit, of second order, stable however
+ * fast the store is, with means that close the books. No step is longer than {@value #LONGEST} s.
  */
 final class Moisture {
+
+  private static final double GAMMA = 1 - Math.sqrt(0.5);
+  private static final double ONWARD = (1 - GAMMA) / GAMMA;
+
+  /** Longest step, s; longer ones are made of several. */
+  private static final double LONGEST = 1200;
 
   private final double[] airMass;
   private final double[] storeMass;
@@ -115,6 +124,85 @@ final class Moisture {
   }
 
   /**
+   * Where one step of one room leads, without making it.
+   *
+   * @param room index
+   * @param around what else acts on it
+   * @param saturated humidity ratio beyond which water falls out of its air, kg/kg
+   * @param coil water taken out, kg/s
+   * @return the step
+   */
+  Step look(int room, Around around, double saturated, double coil) {
+    int parts = (int) Math.ceil(around.seconds() / LONGEST);
+    double part = around.seconds() / parts;
+    double given = around.gain() - coil;
+    double held = storeMass[room] / (GAMMA * part);
+    double mass = airMass[room] / (GAMMA * part);
+    double k = exchange[room];
+    // what the store takes from the air is (next - store) times this, its own change counted in
+    double into = k == 0 ? 0 : k * held / (held + k);
+    double answer = 1 / (mass + around.inflow() + into);
+    double steady = around.inflow() * around.outdoor() + given;
+    double w = air[room];
+    double s = store[room];
+    double mean = 0;
+    double fallen = 0;
+    for (int i = 0; i < parts; i++) {
+      double fromAir = w;
+      double fromStore = s;
+      double stageAir = 0;
+      double stageStore = 0;
+      for (int stage = 0; stage < 2; stage++) {
+        double weight = stage == 0 ? 1 - GAMMA : GAMMA;
+        double brought = mass * fromAir + steady + into * fromStore;
+        stageAir = brought * answer;
+        if (stageAir > saturated) {
+          fallen += weight * (brought - saturated / answer);
+          stageAir = saturated;
+        }
+        stageStore = k == 0 ? fromStore : (held * fromStore + k * stageAir) / (held + k);
+        mean += weight * stageAir;
+        fromAir = w + ONWARD * (stageAir - w);
+        fromStore = s + ONWARD * (stageStore - s);
+      }
+      w = stageAir;
+      s = stageStore;
+    }
+    return new Step(w, s, mean / parts, fallen / parts);
+  }
+
+  /**
+   * Where a step leads.
+   *
+   * @param air humidity ratio of the air at its end, kg/kg
+   * @param store that the store is at rest with
+   * @param mean mean of the air over the step
+   * @param fallen water that fell out of it, kg/s
+   */
+  record Step(double air, double store, double mean, double fallen) {}
+
+  /**
+   * Makes a step of one room.
+   *
+   * @param room index
+   * @param step where it leads
+   * @param around what acts on it
+   * @param coil water taken out, kg/s
+   * @param ledger account of the water, if one is kept
+   */
+  void go(int room, Step step, Around around, double coil, Optional<DayLedger> ledger) {
+    air[room] = step.air();
+    store[room] = step.store();
+    if (ledger.isPresent()) {
+      double seconds = around.seconds();
+      ledger.get().waterIn += around.inflow() * (around.outdoor() - step.mean()) * seconds;
+      ledger.get().waterGiven += around.gain() * seconds;
+      ledger.get().waterCoil += coil * seconds;
+      ledger.get().waterFallen += step.fallen() * seconds;
+    }
+  }
+
+  /**
    * One step of one room.
    *
    * @param room index
@@ -124,32 +212,7 @@ final class Moisture {
    * @param ledger account of the water, if one is kept
    */
   void step(int room, Around around, double celsius, double coil, Optional<DayLedger> ledger) {
-    double outdoor = around.outdoor();
-    double gain = around.gain();
-    double inflow = around.inflow();
-    double seconds = around.seconds();
-    double held = storeMass[room] / seconds;
-    double k = exchange[room];
-    // what the store takes from the air is (next - store) times this, its own change counted in
-    double into = k == 0 ? 0 : k * held / (held + k);
-    double mass = airMass[room] / seconds;
-    double brought = mass * air[room] + inflow * outdoor + gain - coil + into * store[room];
-    double next = brought / (mass + inflow + into);
     double saturated = MoistAir.saturationHumidityRatio(celsius, around.pressure());
-    double fallen = 0;
-    if (next > saturated) {
-      fallen = brought - saturated * (mass + inflow + into);
-      next = saturated;
-    }
-    if (k > 0) {
-      store[room] = (held * store[room] + k * next) / (held + k);
-    }
-    air[room] = next;
-    if (ledger.isPresent()) {
-      ledger.get().waterIn += inflow * (outdoor - next) * seconds;
-      ledger.get().waterGiven += gain * seconds;
-      ledger.get().waterCoil += coil * seconds;
-      ledger.get().waterFallen += fallen * seconds;
-    }
+    go(room, look(room, around, saturated, coil), around, coil, ledger);
   }
 }

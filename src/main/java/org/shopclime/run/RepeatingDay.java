@@ -2,6 +2,7 @@ package org.shopclime.run;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.DoublePredicate;
@@ -38,6 +39,7 @@ final class RepeatingDay {
 
   private final DayRunner runner;
   private final DayKind kind;
+  private final double[] weights;
   private final Deque<double[]> stateSteps = new ArrayDeque<>();
   private final Deque<double[]> changeSteps = new ArrayDeque<>();
   private double[] stateBefore;
@@ -45,6 +47,7 @@ final class RepeatingDay {
 
   private RepeatingDay(DayRunner runner, DayKind kind) {
     this.runner = runner;
+    weights = runner.weights();
     this.kind = kind;
   }
 
@@ -159,9 +162,13 @@ final class RepeatingDay {
     return shares;
   }
 
-  private static double[] vector(DayRunner.State state) {
-    int heat = state.heat().length;
-    double[] vector = java.util.Arrays.copyOf(state.heat(), heat + state.water().length);
+  /** A state in K. */
+  private double[] vector(DayRunner.State state) {
+    int heat = weights.length;
+    double[] vector = Arrays.copyOf(state.heat(), heat + state.water().length);
+    for (int i = 0; i < heat; i++) {
+      vector[i] *= weights[i];
+    }
     for (int i = 0; i < state.water().length; i++) {
       vector[heat + i] = WEIGHT * state.water()[i];
     }
@@ -169,13 +176,15 @@ final class RepeatingDay {
   }
 
   private DayRunner.State state(double[] vector) {
-    DayRunner.State now = runner.state();
-    int heat = now.heat().length;
-    double[] water = new double[now.water().length];
-    for (int i = 0; i < water.length; i++) {
-      water[i] = vector[heat + i] / WEIGHT;
+    double[] heat = Arrays.copyOf(vector, weights.length);
+    for (int i = 0; i < heat.length; i++) {
+      heat[i] /= weights[i];
     }
-    return new DayRunner.State(java.util.Arrays.copyOf(vector, heat), water);
+    double[] water = new double[vector.length - heat.length];
+    for (int i = 0; i < water.length; i++) {
+      water[i] = vector[heat.length + i] / WEIGHT;
+    }
+    return new DayRunner.State(heat, water);
   }
 
   private static double[] minus(double[] one, double[] other) {

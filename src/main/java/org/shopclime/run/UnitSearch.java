@@ -63,7 +63,7 @@ public final class UnitSearch {
   /** Idle days of the moved day; they begin near their end, all temperatures moved alike. */
   private DayRunner.State idle(ShopDays moved, double kelvin) {
     DayRunner runner = new DayRunner(moved, Optional.empty(), room);
-    runner.restore(idle.warmer(kelvin));
+    runner.restore(runner.warmer(idle, kelvin));
     RepeatingDay.find(runner, DayKind.IDLE);
     return runner.state();
   }

@@ -29,20 +29,20 @@ public final class YearResult {
   }
 
   private final ShopYear year;
-  private final double share;
   private final Map<Figure, double[][]> values = new EnumMap<>(Figure.class);
 
-  YearResult(ShopYear year, int steps) {
+  YearResult(ShopYear year) {
     this.year = year;
-    share = 1.0 / steps;
     for (Figure figure : Figure.values()) {
       values.put(figure, new double[year.rooms()][YearWeather.HOURS]);
     }
   }
 
+  /** Adds a step that lasts some share of an hour. */
   void add(
       int room,
       int hour,
+      double share,
       double air,
       double operative,
       double humidityRatio,
@@ -50,17 +50,17 @@ public final class YearResult {
       double cooling,
       double latent,
       double power) {
-    put(Figure.AIR, room, hour, air);
-    put(Figure.OPERATIVE, room, hour, operative);
-    put(Figure.HUMIDITY_RATIO, room, hour, humidityRatio);
-    put(Figure.HEATING, room, hour, heating);
-    put(Figure.COOLING, room, hour, cooling);
-    put(Figure.LATENT, room, hour, latent);
-    put(Figure.POWER, room, hour, power);
+    put(Figure.AIR, room, hour, share * air);
+    put(Figure.OPERATIVE, room, hour, share * operative);
+    put(Figure.HUMIDITY_RATIO, room, hour, share * humidityRatio);
+    put(Figure.HEATING, room, hour, share * heating);
+    put(Figure.COOLING, room, hour, share * cooling);
+    put(Figure.LATENT, room, hour, share * latent);
+    put(Figure.POWER, room, hour, share * power);
   }
 
   private void put(Figure figure, int room, int hour, double value) {
-    values.get(figure)[room][hour] += share * value;
+    values.get(figure)[room][hour] += value;
   }
 
   /**

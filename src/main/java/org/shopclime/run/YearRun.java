@@ -3,77 +3,69 @@ package org.shopclime.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shopclime.air.AirState;
-import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.March;
-import org.shopclime.unit.Delivered;
-import org.shopclime.unit.PartLoad;
+import org.shopclime.heat.ModeMarch;
 
 /**
  * Runs a shop through a year, with ideal plants, its unit, or neither.
  *
- * <p>Weather and schedules are means of each hour; each hour is run in a few equal steps. A room
- * that has come to its set point is held at it; in the step in which it gets there it is brought
- * there by constant heat. The unit takes out what holds the set point, or all it can in the air at
- * the start of the step, as do air flows. The last two months of the year are run before it, so
- * that walls and ground do not begin from a guess.
+ * <p>Weather and schedules are means of each hour, and most hours are one step. An hour in which
+ * gains or air flows jump begins with a step of five minutes; one in which a plant starts, stops or
+ * comes to its set point, or the season turns, is made of twelve. What happens in a step is {@link
+ * YearStep}'s. The last two months of the year are run before it, so that walls and ground do not
+ * begin from a guess.
  *
- * <p>Error: against steps of a minute, a year's cooling is 0.1 % high, the unit's energy 0.2 to 0.4
- * %, and ideal heating that comes on anew every morning 0.5 to 2 % low; against twelve steps an
- * hour as {@code YearStepsTest} holds.
+ * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
 public final class YearRun {
 
-  /** Steps in an hour. */
-  static final int STEPS = 4;
-
   private static final double HOUR = 3600;
+
+  /** Lengths of step, s: an hour, five minutes, and what these leave of an hour. */
+  private static final double[] LENGTHS = {HOUR, 300, HOUR - 300};
+
+  private static final int WHOLE = 0;
+  private static final int FINE = 1;
+  private static final int REST = 2;
+  private static final int FINE_STEPS = 12;
 
   /** Days run before the year; the slowest part, slab and soil, forgets within two weeks. */
   private static final int BEFORE = 60;
 
-  /** How near to its set point a room counts as being there, K. */
-  private static final double THERE = 1e-6;
+  /** How far a jump moves the air at once before it is looked at closely, K. */
+  private static final double JUMP = 0.5;
 
   private final ShopYear year;
-  private final Optional<Cooling> unit;
-  private final int steps;
   private final int before;
-  private final double seconds;
-  private final List<March> marches = new ArrayList<>();
-  private final List<Drivers> drivers = new ArrayList<>();
+  private final List<YearStep> networks = new ArrayList<>();
   private final Moisture moisture;
-  private final double[] inflow;
-  private final double[] base;
   private final YearResult result;
-  private March march;
-  private Drivers driver;
-  private double fraction;
-  private Delivered able;
+  private final double[] gainBefore;
+  private YearStep now;
   private Optional<DayLedger> ledger = Optional.empty();
   private boolean telling;
+  private long steps;
 
-  YearRun(ShopYear year, Optional<Cooling> unit, int steps) {
-    this(year, unit, steps, BEFORE);
+  YearRun(ShopYear year, Optional<Cooling> unit) {
+    this(year, unit, BEFORE);
   }
 
-  YearRun(ShopYear year, Optional<Cooling> unit, int steps, int before) {
+  YearRun(ShopYear year, Optional<Cooling> unit, int before) {
     this.year = year;
-    this.unit = unit;
-    this.steps = steps;
     this.before = before;
-    seconds = HOUR / steps;
-    for (int number = 0; number < year.networks(); number++) {
-      marches.add(new March(year.network(number), seconds));
-      drivers.add(new Drivers(year.network(number)));
-    }
     moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
-    inflow = new double[year.rooms()];
-    base = new double[year.rooms()];
-    result = new YearResult(year, steps);
+    for (int number = 0; number < year.networks(); number++) {
+      ModeMarch march =
+          year.networks() > 1
+              ? ModeMarch.handingOver(year.network(number), LENGTHS)
+              : new ModeMarch(year.network(number), LENGTHS);
+      Drivers drivers = new Drivers(year.network(number));
+      networks.add(new YearStep(year, unit, march, drivers, moisture));
+    }
+    gainBefore = new double[year.rooms()];
+    result = new YearResult(year);
   }
 
   /**
@@ -85,7 +77,7 @@ public final class YearRun {
    * @throws RoomTooHot if a room gets hotter than 80 °C; the message names it
    */
   public static YearResult of(ShopYear year, Optional<Cooling> unit) {
-    return new YearRun(year, unit, STEPS).run();
+    return new YearRun(year, unit).run();
   }
 
   /** Keeps the account of heat and water from here on. */
@@ -96,6 +88,11 @@ public final class YearRun {
   /** Water in the air and the stores of all rooms, kg. */
   double waterHeld() {
     return moisture.held();
+  }
+
+  /** Steps made so far. */
+  long steps() {
+    return steps;
   }
 
   YearResult run() {
@@ -110,8 +107,8 @@ public final class YearRun {
     for (int hour = first; hour < YearWeather.HOURS; hour++) {
       start += year.weather().dryBulb(hour) / (before * 24);
     }
-    enter(year.networkOf(first));
-    march.start(start);
+    now = networks.get(year.networkOf(first));
+    now.start(start);
     for (int hour = first; hour < YearWeather.HOURS; hour++) {
       hour(hour);
     }
@@ -126,141 +123,62 @@ public final class YearRun {
     return result;
   }
 
-  private void enter(int number) {
-    March next = marches.get(number);
-    if (march != null && next != march) {
-      next.restore(march.state());
-    }
-    march = next;
-    driver = drivers.get(number);
-  }
-
   private void hour(int hour) {
-    enter(year.networkOf(hour));
-    year.fill(driver, hour);
-    for (int room = 0; room < year.rooms(); room++) {
-      base[room] = year.airGain(room, hour);
+    YearStep next = networks.get(year.networkOf(hour));
+    boolean turns = next != now;
+    if (turns) {
+      next.takeOver(now);
+      now = next;
     }
-    for (int part = 0; part < steps; part++) {
-      step(hour, part);
+    now.begin(hour);
+    if (turns || now.rises()) {
+      fine(hour, 0);
+    } else if (jumps(hour)) {
+      step(hour, FINE, 1.0 / FINE_STEPS);
+      if (!tryStep(hour, REST)) {
+        fine(hour, 1);
+      }
+    } else if (!tryStep(hour, WHOLE)) {
+      fine(hour, 0);
     }
   }
 
-  private void step(int hour, int part) {
-    double humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(hour));
-    year.radiate(driver, march, hour);
-    for (int room = 0; room < year.rooms(); room++) {
-      inflow[room] = year.inflow(room, march.air(room), hour);
-      driver.inflow(room, inflow[room] * humidHeat, year.weather().dryBulb(hour));
-      driver.release(room);
-      driver.airSource(room, base[room]);
+  /** Whether gains jump so much that the air jumps. */
+  private boolean jumps(int hour) {
+    boolean jumps = false;
+    for (int room = 0; room < gainBefore.length; room++) {
+      double gain = year.airGain(room, hour);
+      jumps |= Math.abs(gain - gainBefore[room]) > JUMP * now.conductance(room);
+      gainBefore[room] = gain;
     }
-    fraction = 0;
-    able = null;
-    double[] constant = new double[year.rooms()];
-    for (int room = 0; room < year.rooms(); room++) {
-      constant[room] = control(room, hour, part);
-    }
-    march.step(driver);
-    double removed = 0;
-    for (int room = 0; room < year.rooms(); room++) {
-      if (!(march.air(room) <= DayRunner.HOTTEST)) {
-        throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
-      }
-      double plant = constant[room] + march.plant(room);
-      if (able != null && unit.orElseThrow().room() == room && plant < 0) {
-        fraction = Math.min(1, -plant / able.sensible());
-      }
-      removed -= constant[room];
-      water(room, hour);
-      if (telling) {
-        tell(room, hour, plant);
-      }
-    }
-    if (ledger.isPresent()) {
-      ledger.get().heat(year.network(year.networkOf(hour)), march, driver, removed, seconds);
+    return jumps;
+  }
+
+  private void fine(int hour, int from) {
+    for (int part = from; part < FINE_STEPS; part++) {
+      step(hour, FINE, (part + 1.0) / FINE_STEPS);
     }
   }
 
-  /** Decides what the plants of a room do; tells the constant heat put into its air, W. */
-  private double control(int room, int hour, int part) {
-    boolean byUnit = year.isCooledByUnit(room) && unit.isPresent() && unit.get().room() == room;
-    boolean cools = (byUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
-    boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
-    if (!cools && !heats) {
-      return 0;
+  /** A long step, unless a plant starts or stops in it. */
+  private boolean tryStep(int hour, int length) {
+    if (!now.look(length, LENGTHS[length], 1, false)) {
+      return false;
     }
-    double free = march.lookAhead(driver, room);
-    // A unit with nothing to do is not asked: a room left to the cold is beyond what it takes in.
-    if (cools && byUnit && free > year.cooledTo(room)) {
-      able =
-          unit.get()
-              .unit()
-              .at(
-                  year.weather().dryBulb(hour),
-                  new AirState(march.air(room), moisture.humidityRatio(room), year.pressure()));
-    }
-    if (cools && free > year.cooledTo(room)) {
-      double most = byUnit ? Math.max(0, able.sensible()) : Double.POSITIVE_INFINITY;
-      return bring(room, year.cooledTo(room), free, -1, most);
-    }
-    double heatedTo = year.heatedTo(room, hour, (part + 1.0) / steps);
-    if (heats && free < heatedTo) {
-      return bring(room, heatedTo, free, 1, Double.POSITIVE_INFINITY);
-    }
-    return 0;
+    go(hour, length);
+    return true;
   }
 
-  /**
-   * Holds a room that is at its set point or beyond it, or brings it there.
-   *
-   * @param sign 1 for heating, -1 for cooling
-   * @param most most heat the plant can move, W
-   */
-  private double bring(int room, double setPoint, double free, int sign, double most) {
-    double missing = sign * (setPoint - march.air(room));
-    if (missing >= -THERE) {
-      driver.hold(room, setPoint);
-      double plant = sign * march.lookAheadPlant(driver, room);
-      if (plant >= 0 && plant <= most) {
-        return 0;
-      }
-      driver.release(room);
-      if (plant < 0) {
-        return 0;
-      }
+  private void step(int hour, int length, double end) {
+    now.look(length, LENGTHS[length], end, true);
+    go(hour, length);
+  }
+
+  private void go(int hour, int length) {
+    steps++;
+    now.go(ledger);
+    if (telling) {
+      now.tell(result, hour, LENGTHS[length] / HOUR);
     }
-    double need = sign * (setPoint - free) / march.response(driver, room, room);
-    double given = sign * Math.min(most, need);
-    driver.airSource(room, base[room] + given);
-    return given;
-  }
-
-  private void water(int room, int hour) {
-    boolean coils = able != null && unit.orElseThrow().room() == room;
-    double coil =
-        coils ? Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds)) : 0;
-    Moisture.Around around =
-        new Moisture.Around(
-            year.outdoorHumidityRatio(hour),
-            inflow[room],
-            year.latentGain(room, hour),
-            year.pressure(),
-            seconds);
-    moisture.step(room, around, march.air(room), coil, ledger);
-  }
-
-  private void tell(int room, int hour, double plant) {
-    boolean cooledByUnit = able != null && unit.orElseThrow().room() == room;
-    result.add(
-        room,
-        hour,
-        march.meanAir(room),
-        (march.meanAir(room) + march.meanStar(room)) / 2,
-        moisture.humidityRatio(room),
-        Math.max(0, plant),
-        Math.max(0, -plant),
-        cooledByUnit ? fraction * able.latent() : 0,
-        cooledByUnit ? able.power() * PartLoad.powerFraction(fraction) : 0);
   }
 }

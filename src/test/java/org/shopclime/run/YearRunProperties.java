@@ -41,7 +41,7 @@ class YearRunProperties {
     Shop shop = planted(drawn, drawn.shop());
     YearWeather weather = told.orElseGet(() -> dayTypes(shop));
     ShopYear year = ShopYear.of(shop, weather);
-    YearRun run = new YearRun(year, unit(drawn), 4, 20);
+    YearRun run = new YearRun(year, unit(drawn), 20);
     DayLedger ledger = new DayLedger(year.rooms());
     YearResult result = null;
     double before = 0;
@@ -101,7 +101,7 @@ class YearRunProperties {
     try {
       for (int i = 0; i < 2; i++) {
         Shop each = i == 0 ? shop : cut.get().shop();
-        results[i] = new YearRun(ShopYear.of(each, SWINGING), unit, 4, 20).run();
+        results[i] = new YearRun(ShopYear.of(each, SWINGING), unit, 20).run();
       }
     } catch (RoomTooHot e) {
       Assume.that(false);

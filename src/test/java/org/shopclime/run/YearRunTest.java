@@ -64,7 +64,7 @@ class YearRunTest {
 
   private static void closes(ShopYear year, Optional<Cooling> unit) {
     DayLedger ledger = new DayLedger(year.rooms());
-    YearRun run = new YearRun(year, unit, YearRun.STEPS);
+    YearRun run = new YearRun(year, unit);
     run.warmUp();
     double before = run.waterHeld();
     run.audit(ledger);
@@ -270,7 +270,7 @@ class YearRunTest {
 
   @Test
   void moreDaysBeforeChangeLittle() {
-    YearResult longer = new YearRun(ideal, Optional.empty(), YearRun.STEPS, 120).run();
+    YearResult longer = new YearRun(ideal, Optional.empty(), 120).run();
     for (YearResult.Figure figure : new YearResult.Figure[] {HEATING, COOLING}) {
       double sum = held.kilowattHours(figure, 0);
       assertThat(longer.kilowattHours(figure, 0)).isCloseTo(sum, withinPercentage(0.1));

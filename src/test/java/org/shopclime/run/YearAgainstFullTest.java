@@ -25,7 +25,7 @@ import org.shopclime.shop.Shop;
  * Shorter steps tell the same year: on a made year, and on recorded ones (Mobile and Phoenix, TMY3,
  * NREL/TP-581-43156) where the files are at hand.
  */
-class YearStepsTest {
+class YearAgainstFullTest {
 
   private static final List<YearWeather> YEARS = new ArrayList<>();
 
@@ -56,7 +56,7 @@ class YearStepsTest {
     Optional<Cooling> unit = Optional.of(MadeShops.window(MadeShops.btuh(18000)));
     for (int number = 0; number < (name.equals("insulated") ? YEARS.size() : 1); number++) {
       ShopYear year = ShopYear.of(shop, YEARS.get(number));
-      YearResult fine = new YearRun(year, unit, 12).run();
+      YearResult fine = new FullYear(year, unit, 12).run();
       YearResult told = YearRun.of(year, unit);
       assertThat(off(told, fine, COOLING)).isCloseTo(0, within(0.25));
       assertThat(off(told, fine, POWER)).isCloseTo(0, within(0.5));

@@ -1,0 +1,469 @@
+package org.shopclime.run;
+
+import java.util.Optional;
+import org.shopclime.air.AirState;
+import org.shopclime.air.MoistAir;
+import org.shopclime.balance.ShopYear;
+import org.shopclime.heat.Drivers;
+import org.shopclime.heat.ModeMarch;
+import org.shopclime.unit.Delivered;
+import org.shopclime.unit.PartLoad;
+
+/**
+ * One step of a year: what radiates, flows and is switched follows the means of that same step,
+ * found in a few rounds.
+ *
+ * <p>A room that has come to its set point is held at it; in the step in which it gets there it is
+ * brought there by constant heat. The unit takes out what holds the set point, or all it can in the
+ * mean air of the step. Radiation by the fourth power and air flows are those of the mean
+ * temperatures of the round before; rounds end when that moves no face by more than {@value
+ * #FACE_CLOSE} K, no air by {@value #AIR_CLOSE} K, and the humidity the unit sees by no more than
+ * {@value #HUMIDITY_CLOSE}.
+ */
+final class YearStep {
+
+  /** How near to its set point a room counts as being there, K. */
+  private static final double THERE = 1e-6;
+
+  private static final double FACE_CLOSE = 0.05;
+  private static final double AIR_CLOSE = 0.01;
+  private static final double HUMIDITY_CLOSE = 1e-5;
+  private static final double FINE_FACTOR = 10;
+  private static final int MOST_ROUNDS = 12;
+
+  /** Heat a plant may be asked for against its sense within a long step, W. */
+  private static final double TRIFLE = 1;
+
+  /** How the mean humidity that a step leads to answers to the one taken for the unit, at first. */
+  private static final double USUAL_SLOPE = -2;
+
+  private final ShopYear year;
+  private final Optional<Cooling> unit;
+  private final int cooledByUnit;
+  private final ModeMarch march;
+  private final Drivers drivers;
+  private final Moisture moisture;
+  private final int rooms;
+
+  /** Heat that moves each face by 1 K, by end, W/K. */
+  private final double[] faceConductance;
+
+  /** Heat that true radiation adds to each end, W: as taken in a round, and as found after it. */
+  private double[] taken;
+
+  private double[] found;
+
+  /** That of the last step made, and of the one before. */
+  private double[] made;
+
+  private double[] madeBefore;
+
+  /** Whether the last two steps were long ones. */
+  private boolean goesOn;
+
+  private boolean wasLong;
+  private final double[] roomConductance;
+
+  private final double[] base;
+  private final double[] inflow;
+  private final double[] constant;
+  private final double[] humidity;
+
+  private int hour;
+  private double seconds;
+  private double end;
+  private boolean fine;
+  private double dryBulb;
+  private double humidHeat;
+
+  /** What the unit can do where it is asked for something, in air of this mean, °C. */
+  private Delivered able;
+
+  private double entering;
+  private double fraction;
+  private double coil;
+
+  /** Humidity ratio the unit is taken to see, and how far the step then leads from it. */
+  private double seen;
+
+  private double seenBefore;
+  private double missedBefore;
+  private double slope = USUAL_SLOPE;
+
+  YearStep(
+      ShopYear year, Optional<Cooling> unit, ModeMarch march, Drivers drivers, Moisture moisture) {
+    this.year = year;
+    this.unit = unit;
+    this.march = march;
+    this.drivers = drivers;
+    this.moisture = moisture;
+    rooms = year.rooms();
+    cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
+    faceConductance = march.faceConductances();
+    roomConductance = march.roomConductances();
+    taken = new double[faceConductance.length];
+    found = new double[faceConductance.length];
+    made = new double[faceConductance.length];
+    madeBefore = new double[faceConductance.length];
+    base = new double[rooms];
+    inflow = new double[rooms];
+    constant = new double[rooms];
+    humidity = new double[rooms];
+  }
+
+  void start(double celsius) {
+    march.start(celsius);
+    year.radiation(march, 0, made);
+  }
+
+  /** Goes on from the network of another season. */
+  void takeOver(YearStep other) {
+    march.takeOver(other.march);
+    seen = other.seen;
+    wasLong = false;
+    goesOn = false;
+    slope = other.slope;
+    year.radiation(march, other.hour + 1, made);
+  }
+
+  /** Heat that moves the air of a room by 1 K at once, W/K. */
+  double conductance(int room) {
+    return roomConductance[room];
+  }
+
+  /** Sets what drives an hour. */
+  void begin(int of) {
+    hour = of;
+    year.fill(drivers, of);
+    dryBulb = year.weather().dryBulb(of);
+    humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(of));
+    for (int room = 0; room < rooms; room++) {
+      base[room] = year.airGain(room, of);
+    }
+  }
+
+  /** Whether the set point of a heated room rises within the hour. */
+  boolean rises() {
+    for (int room = 0; room < rooms; room++) {
+      if (year.isHeated(room)
+          && year.heatingOn(room, hour)
+          && year.heatedTo(room, hour, 1) != year.heatedTo(room, hour, 1e-6)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Finds a step.
+   *
+   * @param length which length of the march
+   * @param lasts that length, s
+   * @param ends where in the hour it ends, above 0 to 1
+   * @param isFine whether plants that start or stop within it are taken as doing so all through it
+   * @return false if a plant starts or stops in a long step
+   */
+  boolean look(int length, double lasts, double ends, boolean isFine) {
+    march.choose(length);
+    seconds = lasts;
+    end = ends;
+    fine = isFine;
+    if (cooledByUnit >= 0 && able == null) {
+      seen = moisture.humidityRatio(cooledByUnit);
+    }
+    entering = Double.NaN;
+    for (int room = 0; room < rooms; room++) {
+      flow(room, march.air(room));
+    }
+    guessRadiation();
+    for (int round = 1; ; round++) {
+      year.radiate(drivers, hour, taken);
+      release();
+      march.look(drivers);
+      if (!controlInThisHumidity()) {
+        return false;
+      }
+      march.lookAtFaces();
+      year.radiation(march, hour, found);
+      if (round == MOST_ROUNDS || isStill()) {
+        return true;
+      }
+      double[] old = taken;
+      taken = found;
+      found = old;
+    }
+  }
+
+  /** From one long step to the next, radiation goes on changing as it did. */
+  private void guessRadiation() {
+    for (int e = 0; e < taken.length; e++) {
+      taken[e] = fine || !goesOn ? made[e] : 2 * made[e] - madeBefore[e];
+    }
+  }
+
+  private void flow(int room, double celsius) {
+    inflow[room] = year.inflow(room, celsius, hour);
+    drivers.inflow(room, inflow[room] * humidHeat, dryBulb);
+  }
+
+  private void release() {
+    able = null;
+    fraction = 0;
+    for (int room = 0; room < rooms; room++) {
+      drivers.release(room);
+      drivers.airSource(room, base[room]);
+      constant[room] = 0;
+    }
+  }
+
+  /** Controls until the unit sees the humidity that it leads to. */
+  private boolean controlInThisHumidity() {
+    seenBefore = Double.NaN;
+    for (int round = 1; ; round++) {
+      if (!control()) {
+        return false;
+      }
+      if (able == null || round == MOST_ROUNDS || humidityStill()) {
+        return true;
+      }
+      release();
+      march.lookAgain(drivers);
+    }
+  }
+
+  /** Whether another round would change nothing; the flows it takes are set where it would. */
+  private boolean isStill() {
+    boolean still = airStill();
+    return facesStill() && still;
+  }
+
+  /** Short steps need not be as close, as the next one follows at once. */
+  private double closeness() {
+    return fine ? FINE_FACTOR : 1;
+  }
+
+  private boolean facesStill() {
+    for (int e = 0; e < taken.length; e++) {
+      if (Math.abs(found[e] - taken[e]) > closeness() * FACE_CLOSE * faceConductance[e]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the air flows are those of the air found; they are set to be where not. */
+  private boolean airStill() {
+    boolean still = true;
+    for (int room = 0; room < rooms; room++) {
+      double mean = march.meanAir(room);
+      double next = year.inflow(room, mean, hour);
+      double moved = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean));
+      if (moved > closeness() * AIR_CLOSE * roomConductance[room]) {
+        still = false;
+        inflow[room] = next;
+        drivers.inflow(room, next * humidHeat, dryBulb);
+      }
+    }
+    return still;
+  }
+
+  private boolean humidityStill() {
+    findCoil();
+    double missed = lookAtWater(cooledByUnit, coil).mean() - seen;
+    if (Math.abs(missed) < HUMIDITY_CLOSE) {
+      return true;
+    }
+    if (!Double.isNaN(seenBefore) && seen != seenBefore) {
+      double found = (missed - missedBefore) / (seen - seenBefore);
+      slope = Math.max(-50, Math.min(-0.5, found));
+    }
+    seenBefore = seen;
+    missedBefore = missed;
+    seen = Math.max(0, seen - missed / slope);
+    return false;
+  }
+
+  /** Part of the step the unit runs, and the water it takes out. */
+  private void findCoil() {
+    double plant = plant(cooledByUnit);
+    fraction = plant < 0 && able.sensible() > 0 ? Math.min(1, -plant / able.sensible()) : 0;
+    coil = Math.min(fraction * able.condensate(), mostWater(cooledByUnit));
+  }
+
+  /** Most water that can be taken out so that no air gets drier than dry, kg/s. */
+  private double mostWater(int room) {
+    return moisture.coilLimit(room, seconds)
+        + inflow[room] * year.outdoorHumidityRatio(hour)
+        + year.latentGain(room, hour);
+  }
+
+  private double plant(int room) {
+    return constant[room] + march.plantAhead(drivers, room);
+  }
+
+  private Moisture.Around around(int room) {
+    return new Moisture.Around(
+        year.outdoorHumidityRatio(hour),
+        inflow[room],
+        year.latentGain(room, hour),
+        year.pressure(),
+        seconds);
+  }
+
+  private Moisture.Step lookAtWater(int room, double out) {
+    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(room), year.pressure());
+    return moisture.look(room, around(room), saturated, out);
+  }
+
+  /** Decides what the plants of all rooms do; false if one starts or stops in a long step. */
+  private boolean control() {
+    for (int room = 0; room < rooms; room++) {
+      boolean cools =
+          (room == cooledByUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
+      boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
+      if (cools || heats) {
+        double heatedTo = heats ? year.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
+        double cooledTo = cools ? year.cooledTo(room) : Double.POSITIVE_INFINITY;
+        if (!control(room, heatedTo, cooledTo)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean control(int room, double heatedTo, double cooledTo) {
+    double air = march.air(room);
+    double free = march.ahead(room);
+    if (free > cooledTo) {
+      return bring(room, cooledTo, free, -1);
+    }
+    if (free < heatedTo) {
+      return bring(room, heatedTo, free, 1);
+    }
+    // Left to itself it ends where it may be; but on the way there a plant may have been at work.
+    if (!fine && (air > cooledTo + THERE || air < heatedTo - THERE)) {
+      return false;
+    }
+    if (!fine && (Math.abs(air - cooledTo) <= THERE || Math.abs(air - heatedTo) <= THERE)) {
+      int way = Math.abs(air - cooledTo) <= THERE ? -1 : 1;
+      drivers.hold(room, way < 0 ? cooledTo : heatedTo);
+      march.lookAgain(drivers);
+      boolean asked =
+          way * march.plantAhead(drivers, room) + Math.abs(march.plantTilt(drivers, room)) > TRIFLE;
+      drivers.release(room);
+      march.lookAgain(drivers);
+      return !asked;
+    }
+    return true;
+  }
+
+  /** Most heat a plant can move, W. */
+  private double most(int room, int way, double setPoint) {
+    if (way > 0 || room != cooledByUnit) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (able == null) {
+      double mean = Double.isNaN(entering) ? march.air(room) : entering;
+      AirState air = new AirState(Math.max(setPoint, mean), seen, year.pressure());
+      able = unit.orElseThrow().unit().at(dryBulb, air);
+    }
+    return Math.max(0, able.sensible());
+  }
+
+  /**
+   * Holds a room that is at its set point or beyond it, or brings it there.
+   *
+   * @param way 1 for heating, -1 for cooling
+   */
+  private boolean bring(int room, double setPoint, double free, int way) {
+    double most = most(room, way, setPoint);
+    double missing = way * (setPoint - march.air(room));
+    if (missing >= -THERE) {
+      drivers.hold(room, setPoint);
+      march.lookAgain(drivers);
+      double plant = way * march.plantAhead(drivers, room);
+      double tilt = Math.abs(march.plantTilt(drivers, room));
+      boolean there = missing <= THERE;
+      if (!fine && !there && plant <= most) {
+        return false;
+      }
+      boolean turns = plant < tilt && plant + tilt > TRIFLE;
+      if (!fine && there && (turns || straddles(plant, tilt, most))) {
+        return false;
+      }
+      if (plant >= 0 && plant <= most) {
+        return true;
+      }
+      drivers.release(room);
+      march.lookAgain(drivers);
+      if (plant < 0) {
+        return true;
+      }
+    } else if (!fine) {
+      return false;
+    }
+    double need = way * (setPoint - free) / march.response(drivers, room);
+    if (!fine && need < most) {
+      return false;
+    }
+    constant[room] = way * Math.min(most, need);
+    drivers.airSource(room, base[room] + constant[room]);
+    march.lookAgain(drivers);
+    if (way < 0 && room == cooledByUnit) {
+      entering = march.meanAir(room);
+    }
+    return true;
+  }
+
+  private static boolean straddles(double plant, double tilt, double most) {
+    return plant - tilt < most && plant + tilt > most;
+  }
+
+  /** Makes the step that was found. */
+  void go(Optional<DayLedger> ledger) {
+    if (able != null) {
+      findCoil();
+    }
+    double[] oldest = madeBefore;
+    madeBefore = made;
+    made = found;
+    found = oldest;
+    goesOn = wasLong && !fine;
+    wasLong = !fine;
+    double removed = 0;
+    march.go(drivers);
+    for (int room = 0; room < rooms; room++) {
+      if (!(march.air(room) <= DayRunner.HOTTEST)) {
+        throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
+      }
+      double out = able != null && room == cooledByUnit ? coil : 0;
+      Moisture.Step water = lookAtWater(room, out);
+      humidity[room] = water.mean();
+      moisture.go(room, water, around(room), out, ledger);
+      removed -= constant[room];
+    }
+    if (ledger.isPresent()) {
+      ledger.get().heat(year.network(year.networkOf(hour)), march, drivers, removed, seconds);
+    }
+  }
+
+  /** Tells the step that was made. */
+  void tell(YearResult result, int of, double share) {
+    for (int room = 0; room < rooms; room++) {
+      boolean byUnit = able != null && room == cooledByUnit;
+      double plant = constant[room] + march.plant(room);
+      result.add(
+          room,
+          of,
+          share,
+          march.meanAir(room),
+          (march.meanAir(room) + march.meanStar(room)) / 2,
+          humidity[room],
+          Math.max(0, plant),
+          Math.max(0, -plant),
+          byUnit ? fraction * able.latent() : 0,
+          byUnit ? able.power() * PartLoad.powerFraction(fraction) : 0);
+    }
+  }
+}
