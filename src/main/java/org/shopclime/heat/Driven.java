@@ -4,8 +4,8 @@ package org.shopclime.heat;
  * What can be driven through a day that repeats. Every call adds to those before; temperatures are
  * told from any one reference.
  *
- * <p>Heat into air and stars is told in each hour by its mean and its tilt, the share of √3 (2 t -
- * 1) with t from 0 to 1 through the hour. Nothing else has a tilt. Numbers out of range are refused
+ * <p>Heat into air and stars is told in each half hour by its mean and its tilt, the share of √3 (2
+ * t - 1) with t from 0 to 1 through it. Nothing else has a tilt. Numbers out of range are refused
  * with an {@link IndexOutOfBoundsException}.
  */
 public interface Driven {
@@ -14,7 +14,7 @@ public interface Driven {
    * A driven temperature.
    *
    * @param index number of the boundary
-   * @param celsius hours of the day, °C
+   * @param celsius through the day, °C
    * @param reference temperature it is to be told from, °C
    */
   void boundary(int index, Waves celsius, double reference);
@@ -23,7 +23,7 @@ public interface Driven {
    * Heat on the left face of a chain.
    *
    * @param chain number of the chain
-   * @param watts hours of the day, W
+   * @param watts through the day, W
    */
   void left(int chain, Waves watts);
 
@@ -31,7 +31,7 @@ public interface Driven {
    * Heat on the right face of a chain.
    *
    * @param chain number of the chain
-   * @param watts hours of the day, W
+   * @param watts through the day, W
    */
   void right(int chain, Waves watts);
 
@@ -39,7 +39,7 @@ public interface Driven {
    * Heat that is shared among faces.
    *
    * @param shares share of each end: the left one of chain k at 2 k, the right one at 2 k + 1
-   * @param watts hours of the day, W
+   * @param watts through the day, W
    */
   void faces(double[] shares, Waves watts);
 
@@ -47,7 +47,7 @@ public interface Driven {
    * Heat into the air of a room.
    *
    * @param room number of the room
-   * @param mean hours of the day, W
+   * @param mean through the day, W
    * @param tilt their tilts, W
    */
   void air(int room, Waves mean, Waves tilt);
@@ -56,7 +56,7 @@ public interface Driven {
    * Heat on the star of a room; where nothing radiates it goes into the air.
    *
    * @param room number of the room
-   * @param mean hours of the day, W
+   * @param mean through the day, W
    * @param tilt their tilts, W
    */
   void star(int room, Waves mean, Waves tilt);

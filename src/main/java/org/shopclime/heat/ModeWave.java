@@ -1,10 +1,11 @@
 package org.shopclime.heat;
 
 /**
- * What drives of the hours of a day that repeats make of one mode z' = -rate z + w, wave by wave.
+ * What drives of the half hours of a day that repeats make of one mode z' = -rate z + w, wave by
+ * wave.
  *
- * <p>Drive and mode are told in each hour by their mean and by a tilt, the share of √3 P1, which
- * runs straight through the hour and has the mean 0 and the mean square 1: z_mean = P w_mean + N
+ * <p>Drive and mode are told in each half hour by their mean and by a tilt, the share of √3 P1,
+ * which runs straight through it and has the mean 0 and the mean square 1: z_mean = P w_mean + N
  * w_tilt and z_tilt = -N w_mean + Q w_tilt. What a drive of such a form makes of the mode is exact
  * ({@link ModeStep}).
  */
@@ -42,7 +43,7 @@ final class ModeWave {
     double acrossNow = SECONDS * ROOT * step.meanOfTilted();
     double tiltNow = SECONDS * 3 * step.tiltOfTilted();
     for (int k = 0; k < COUNT; k++) {
-      // What stands at the start of an hour for each unit added by its end: 1 / (ζ - decay).
+      // What stands at the start of a half hour for each unit added by its end: 1 / (ζ - decay).
       double below = lost * lost + 2 * decay * Waves.versine(k);
       double real = SECONDS * (lost - Waves.versine(k)) / below;
       double imaginary = -SECONDS * Waves.sine(k) / below;

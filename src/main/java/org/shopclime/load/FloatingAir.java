@@ -11,9 +11,9 @@ import org.shopclime.heat.RepeatingNetwork;
 import org.shopclime.heat.Waves;
 
 /**
- * Outdoor air that flows through floating rooms, hour by hour. The network has a constant flow; the
- * difference of each hour's flow from it carries heat dG (To - T) besides, with the mean
- * temperature T of the room in that hour, for which a small system is solved exactly.
+ * Outdoor air that flows through floating rooms, by the half hour. The network has a constant flow;
+ * the difference of each half hour's flow from it carries heat dG (To - T) besides, with the mean
+ * temperature T of the room in it, for which a small system is solved exactly.
  *
  * <p>Flows are frozen as the day with everything on finds them: flow and temperature are found in
  * turn until they stand.
@@ -44,7 +44,10 @@ final class FloatingAir {
   /** What the flow of each half hour is beyond it, W/K. */
   private final double[][] beyond;
 
-  /** Temperature in each hour for 1 W into a room in the first hour, by room and heated room. */
+  /**
+   * Temperature in each half hour for 1 W into a room in the first half hour, by room and heated
+   * room.
+   */
   private double[][][] kernel = {};
 
   private Factors factors = new Factors(new double[0][]);
@@ -223,7 +226,7 @@ final class FloatingAir {
    * @param counts whether the outdoor air of a floating room counts; where not it enters at the
    *     reference
    * @param reference temperature that all are told from, °C
-   * @return W by floating room and hour
+   * @return W by floating room and half hour
    */
   double[][] heat(double[][] still, boolean[] counts, double reference) {
     double[] air = new double[rooms.length * STEPS];

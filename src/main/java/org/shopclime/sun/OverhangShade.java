@@ -120,51 +120,81 @@ public final class OverhangShade {
   }
 
   private static double lit(double moveX, double moveY, Shading s) {
-    if (!finned(s)) {
-      return part(underOverhang(s.depth() * moveX, s.depth() * moveY, s), s);
+    double right = s.width() + s.beyondRight();
+    double roof =
+        shadow(
+            new Board(s.gap(), -s.beyondLeft(), right, -s.depth() * moveY, s.depth() * moveX),
+            s.height(),
+            s.width());
+    // Fins stand beside the rectangle, so that only the one towards the sun throws shade on it.
+    Fin fin = moveX > 0 ? s.left() : s.right();
+    if (fin.depth() == 0) {
+      return part(roof, s);
     }
-    ConvexPolygon face = ConvexPolygon.swept(0, 0, s.width(), 0, 0, s.height());
-    double level = s.height() + s.gap();
-    ConvexPolygon roof =
-        ConvexPolygon.swept(
-                -s.beyondLeft(),
-                level,
-                s.width() + s.beyondRight(),
-                level,
-                s.depth() * moveX,
-                s.depth() * moveY)
-            .within(face);
-    ConvexPolygon left = fin(s.left(), -s.left().gap(), s.height(), moveX, moveY).within(face);
-    ConvexPolygon right =
-        fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY).within(face);
-    double shaded =
-        roof.area()
-            + left.area()
-            + right.area()
-            - roof.within(left).area()
-            - roof.within(right).area()
-            - left.within(right).area()
-            + roof.within(left).within(right).area();
-    return part(shaded, s);
+    double beside =
+        shadow(
+            new Board(
+                fin.gap(),
+                -fin.below(),
+                s.height() + fin.above(),
+                fin.depth() * Math.abs(moveX),
+                fin.depth() * moveY),
+            s.width(),
+            s.height());
+    double both = roof > 0 && beside > 0 ? both(moveX, moveY, s) : 0;
+    return part(roof + beside - both, s);
   }
 
   /**
-   * Area shaded by the overhang alone. Its shadow at a height is as wide as the board and lies
-   * aside by as much of the whole way as the height lies below the board.
+   * A board square to one side of the rectangle, told across that side.
+   *
+   * @param gap from the side to the board, m
+   * @param from where it begins along the side, m
+   * @param to where it ends, m
+   * @param across how far the shadow of its edge falls across the rectangle, m
+   * @param along how far it falls along the side, m
    */
-  private static double underOverhang(double moveX, double moveY, Shading s) {
-    double down = -moveY;
-    if (!(down > s.gap())) {
+  private record Board(double gap, double from, double to, double across, double along) {}
+
+  /**
+   * Area shaded by one board alone. At a distance from the board its shadow is as long as itself
+   * and lies moved along by as much of the whole way as the distance is of the whole.
+   *
+   * @param deep length of the rectangle across the side, m
+   * @param wide length of the side, m
+   */
+  private static double shadow(Board board, double deep, double wide) {
+    double across = board.across();
+    if (!(across > board.gap())) {
       return 0;
     }
-    double from = s.gap() / down;
-    double to = Math.min(1, (s.height() + s.gap()) / down);
-    double width = s.width();
-    double right = width + s.beyondRight();
-    double wide =
-        meanWithin(right + from * moveX, right + to * moveX, width)
-            - meanWithin(from * moveX - s.beyondLeft(), to * moveX - s.beyondLeft(), width);
-    return wide * (to - from) * down;
+    double first = board.gap() / across;
+    double last = Math.min(1, (deep + board.gap()) / across);
+    double moved = first * board.along();
+    double movedLast = last * board.along();
+    double mean =
+        meanWithin(board.to() + moved, board.to() + movedLast, wide)
+            - meanWithin(board.from() + moved, board.from() + movedLast, wide);
+    return mean * (last - first) * across;
+  }
+
+  /** Area that lies in the shadow of the overhang and of the fin towards the sun. */
+  private static double both(double moveX, double moveY, Shading s) {
+    double level = s.height() + s.gap();
+    ConvexPolygon roof =
+        ConvexPolygon.swept(
+            -s.beyondLeft(),
+            level,
+            s.width() + s.beyondRight(),
+            level,
+            s.depth() * moveX,
+            s.depth() * moveY);
+    ConvexPolygon fin =
+        moveX > 0
+            ? fin(s.left(), -s.left().gap(), s.height(), moveX, moveY)
+            : fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY);
+    ConvexPolygon face = ConvexPolygon.swept(0, 0, s.width(), 0, 0, s.height());
+    return roof.within(face).within(fin).area();
   }
 
   /** Mean between two ends of what runs evenly from one to the other, held within 0 to most. */

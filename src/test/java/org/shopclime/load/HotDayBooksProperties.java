@@ -83,8 +83,8 @@ class HotDayBooksProperties {
 
   /**
    * Each hour's load as a march in steps of five minutes tells it, within 0.1 % of the greatest
-   * load (measured over 300 shops: 0.05 %). Steps of a quarter of an hour are 0.07 % off
-   * themselves.
+   * load (measured in 80 shops: 0.03 % at most, 0.004 % in the middle; a march in quarters of an
+   * hour: 0.06 % and 0.012 %).
    */
   @Property(tries = 6, shrinking = ShrinkingMode.OFF)
   void marchTellsTheSameLoad(@ForAll long lot) {
