@@ -302,23 +302,32 @@ public final class ModeMarch implements FaceTemperatures {
   /**
    * Goes on from where the march of another network stands.
    *
-   * <p>Modes faster than ten minutes are taken as settled under the drives of the last step.
+   * <p>Modes faster than ten minutes are taken as settled.
    *
    * @param other march made by {@link #handingOver}, as this one; its network differs from this in
    *     the films of its ends only
+   * @param d what drives this network next, under which the fast modes are settled
    * @throws IllegalArgumentException if the networks differ in more
    */
-  public void takeOver(ModeMarch other) {
+  public void takeOver(ModeMarch other, Drivers d) {
+    Network.same(network, d.network);
     modes.takeOver(other.modes, other.sizes, sizes);
-    for (int k = 0; k < network.chains(); k++) {
-      double left = other.known[2 * k] + other.byRoom[2 * k];
-      double right = other.known[2 * k + 1] + other.byRoom[2 * k + 1];
-      modes.settle(k, left, right, sizes);
-    }
     System.arraycopy(other.air, 0, air, 0, air.length);
     System.arraycopy(other.stars, 0, stars, 0, stars.length);
     System.arraycopy(other.meanFace, 0, meanFace, 0, meanFace.length);
+    for (int k = 0; k < network.chains(); k++) {
+      modes.settle(k, settledDrive(2 * k, d), settledDrive(2 * k + 1, d), sizes);
+    }
     rest();
+  }
+
+  private double settledDrive(int e, Drivers d) {
+    double heat = outerHeat(e, d);
+    int room = network.endRoom[e];
+    if (room >= 0) {
+      heat += network.endConvective[e] * air[room] + network.endRadiant[e] * stars[2 * room];
+    }
+    return heat;
   }
 
   /** What the modes do to the faces over the step if nothing drives them. */

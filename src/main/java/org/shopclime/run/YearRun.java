@@ -12,10 +12,10 @@ import org.shopclime.heat.ModeMarch;
  * Runs a shop through a year, with ideal plants, its unit, or neither.
  *
  * <p>Weather and schedules are means of each hour, and most hours are one step. An hour in which
- * gains or air flows jump begins with a step of five minutes; one in which a plant starts, stops or
- * comes to its set point, or the season turns, is made of twelve. What happens in a step is {@link
- * YearStep}'s. The last two months of the year are run before it, so that walls and ground do not
- * begin from a guess.
+ * gains jump or a plant is switched off begins with a step of five minutes; one in which a plant
+ * starts, stops or comes to its set point, or the season turns, is made of twelve. What happens in
+ * a step is {@link YearStep}'s. The last two months of the year are run before it, so that walls
+ * and ground do not begin from a guess.
  *
  * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
@@ -126,11 +126,11 @@ public final class YearRun {
   private void hour(int hour) {
     YearStep next = networks.get(year.networkOf(hour));
     boolean turns = next != now;
+    next.begin(hour);
     if (turns) {
       next.takeOver(now);
       now = next;
     }
-    now.begin(hour);
     if (turns || now.rises()) {
       fine(hour, 0);
     } else if (jumps(hour)) {
@@ -143,12 +143,13 @@ public final class YearRun {
     }
   }
 
-  /** Whether gains jump so much that the air jumps. */
+  /** Whether gains jump, or a plant is switched off, so much that the air jumps. */
   private boolean jumps(int hour) {
     boolean jumps = false;
     for (int room = 0; room < gainBefore.length; room++) {
       double gain = year.airGain(room, hour);
-      jumps |= Math.abs(gain - gainBefore[room]) > JUMP * now.conductance(room);
+      double jump = gain - gainBefore[room] - now.switchedOff(room);
+      jumps |= Math.abs(jump) > JUMP * now.conductance(room);
       gainBefore[room] = gain;
     }
     return jumps;

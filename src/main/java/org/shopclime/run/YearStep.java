@@ -80,6 +80,8 @@ final class YearStep {
   private Delivered able;
 
   private double entering;
+
+  private double entered;
   private double fraction;
   private double coil;
 
@@ -116,19 +118,28 @@ final class YearStep {
     year.radiation(march, 0, made);
   }
 
-  /** Goes on from the network of another season. */
+  /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other) {
-    march.takeOver(other.march);
+    year.radiation(other.march, hour, made);
+    year.radiate(drivers, hour, made);
+    march.takeOver(other.march, drivers);
+    able = other.able;
     seen = other.seen;
+    slope = other.slope;
     wasLong = false;
     goesOn = false;
-    slope = other.slope;
-    year.radiation(march, other.hour + 1, made);
   }
 
   /** Heat that moves the air of a room by 1 K at once, W/K. */
   double conductance(int room) {
     return roomConductance[room];
+  }
+
+  /** Heat a plant gave in the last step that is off in the hour begun, W. */
+  double switchedOff(int room) {
+    double plant = constant[room] + march.plant(room);
+    boolean on = plant < 0 ? year.coolingOn(room, hour) : year.heatingOn(room, hour);
+    return on ? 0 : plant;
   }
 
   /** Sets what drives an hour. */
@@ -172,6 +183,7 @@ final class YearStep {
       seen = moisture.humidityRatio(cooledByUnit);
     }
     entering = Double.NaN;
+    entered = 0;
     for (int room = 0; room < rooms; room++) {
       flow(room, march.air(room));
     }
@@ -223,7 +235,7 @@ final class YearStep {
       if (!control()) {
         return false;
       }
-      if (able == null || round == MOST_ROUNDS || humidityStill()) {
+      if (able == null || round == MOST_ROUNDS || (humidityStill() && enteringStill())) {
         return true;
       }
       release();
@@ -264,6 +276,13 @@ final class YearStep {
         drivers.inflow(room, next * humidHeat, dryBulb);
       }
     }
+    return still;
+  }
+
+  /** Whether the unit that cannot hold the room sees the air that it leaves it with. */
+  private boolean enteringStill() {
+    boolean still = !(Math.abs(entering - entered) > AIR_CLOSE);
+    entered = entering;
     return still;
   }
 
