@@ -68,9 +68,11 @@ public final class DaySlots {
     double[] minutes = new double[DAY];
     int ahead = minutesAhead(work.clock(), date);
     for (Schedule.Period period : periods) {
-      for (int wall = period.startMinute(); wall < period.endMinute(); wall++) {
-        minutes[Math.floorMod(wall - ahead, DAY)] = period.fraction();
-      }
+      int start = period.startMinute() - ahead;
+      int end = period.endMinute() - ahead;
+      // What lies before midnight of standard time is at the end of the day that repeats.
+      Arrays.fill(minutes, Math.max(0, start), Math.max(0, end), period.fraction());
+      Arrays.fill(minutes, DAY + Math.min(0, start), DAY + Math.min(0, end), period.fraction());
     }
     return average(minutes);
   }
@@ -135,6 +137,15 @@ public final class DaySlots {
       sum += fractions[slot];
     }
     return sum / count;
+  }
+
+  /** Each slot's level times a factor. */
+  double[] times(double factor) {
+    double[] times = new double[COUNT];
+    for (int slot = 0; slot < COUNT; slot++) {
+      times[slot] = factor * fractions[slot];
+    }
+    return times;
   }
 
   /**

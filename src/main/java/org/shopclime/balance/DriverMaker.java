@@ -44,14 +44,16 @@ final class DriverMaker {
 
   private void drive(DayDrivers drivers, int chain, double reference) {
     Piece piece = pieces.get(chain);
+    double below =
+        piece.outside() instanceof Piece.Ground ground
+            ? Surroundings.below(ground, shop.day().ground(), shop.day().date().getDayOfYear())
+            : 0;
     for (int hour = 0; hour < Profile.HOURS; hour++) {
       if (piece.outside() instanceof Piece.Outdoors outdoors) {
-        double before = Surroundings.before(outdoors, at.left(chain), shop.day(), hour + 1);
+        double before = shop.sky().before(outdoors, at.left(chain), hour + 1);
         drivers.boundary(chain, hour, before - reference);
         shop.sun().put(chain, hour, drivers);
-      } else if (piece.outside() instanceof Piece.Ground ground) {
-        double below =
-            Surroundings.below(ground, shop.day().ground(), shop.day().date().getDayOfYear());
+      } else if (piece.outside() instanceof Piece.Ground) {
         drivers.boundary(chain, hour, below - reference);
       }
     }

@@ -1,17 +1,27 @@
 package org.shopclime.balance;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.IntPredicate;
 import org.shopclime.gain.HeatGain;
+import org.shopclime.shop.Schedule;
 
 /** What people, lights and machines give off through the two days of a shop's week. */
 final class GainDays {
 
   private final Skeleton skeleton;
-  private final Week week;
+  private final Map<DayKind, Map<Schedule, DaySlots>> slots = new EnumMap<>(DayKind.class);
 
   GainDays(Skeleton skeleton, Week week) {
     this.skeleton = skeleton;
-    this.week = week;
+    for (DayKind kind : DayKind.values()) {
+      Map<Schedule, DaySlots> day = new HashMap<>();
+      for (Skeleton.GainPlace place : skeleton.gains()) {
+        day.computeIfAbsent(place.gain().when(), when -> week.slots(when, kind));
+      }
+      slots.put(kind, day);
+    }
   }
 
   /** Puts the sensible heat of the gains that count among the drivers of a day. */
@@ -59,11 +69,13 @@ final class GainDays {
     return gains;
   }
 
-  private DaySlots slots(Skeleton.GainPlace place, DayKind kind) {
-    return week.slots(place.gain().when(), kind);
+  /** How much of a gain goes on through a day. */
+  DaySlots slots(Skeleton.GainPlace place, DayKind kind) {
+    return slots.get(kind).get(place.gain().when());
   }
 
-  private HeatGain fullOn(Skeleton.GainPlace place) {
+  /** What a gain gives off while fully on. */
+  HeatGain fullOn(Skeleton.GainPlace place) {
     return GainHeat.fullOn(place.gain(), skeleton.rooms().get(place.component().room()).setPoint());
   }
 }

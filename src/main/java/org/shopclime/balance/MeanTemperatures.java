@@ -2,6 +2,7 @@ package org.shopclime.balance;
 
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.Network;
+import org.shopclime.heat.SteadyRounds;
 import org.shopclime.heat.SteadyState;
 
 /**
@@ -43,16 +44,20 @@ final class MeanTemperatures {
     for (int room = 0; room < rooms; room++) {
       warm[room] = before.star(room);
     }
-    SteadyState.Solution steady = null;
-    for (int round = 0; round < rounds; round++) {
+    SteadyRounds each = new SteadyRounds(network, drivers);
+    boolean changed = true;
+    for (int round = 0; round < rounds && changed; round++) {
+      changed = false;
       for (int room = 0; room < rooms; room++) {
         inflow.set(drivers, room, warm[room]);
       }
-      steady = SteadyState.solve(network, drivers);
+      each.solve();
       for (int room = 0; room < rooms; room++) {
-        warm[room] = steady.air(room);
+        changed |= warm[room] != each.air(room);
+        warm[room] = each.air(room);
       }
     }
+    SteadyState.Solution steady = each.finish();
     Linearisation means = new Linearisation(network.chains(), rooms, 0);
     for (int chain = 0; chain < network.chains(); chain++) {
       means.left(chain, steady.leftFace(chain));

@@ -1,12 +1,12 @@
 package org.shopclime.balance;
 
+import java.util.List;
 import org.shopclime.air.MoistAir;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.Hours;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.Network;
-import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 
@@ -91,23 +91,34 @@ final class ModelMaker {
     Linearisation at =
         new Linearisation(shop.skeleton().pieces().size(), rooms, day.dryBulb().mean());
     Network network = maker.make(at, day.pressure());
+    DayDrivers drivers = new DriverMaker(shop, at).drivers(DayKind.WORKING, component -> true, 0);
     for (int round = 0; round < ROUNDS; round++) {
-      at = means(at, network);
+      at = means(at, network, drivers);
       network = maker.make(at, day.pressure());
     }
     return new ShopModel(shop, at, network);
   }
 
-  private Linearisation means(Linearisation at, Network network) {
+  private Linearisation means(Linearisation at, Network network, DayDrivers day) {
     Drivers drivers = new Drivers(network);
-    new DriverMaker(shop, at).drivers(DayKind.WORKING, component -> true, 0).fillMeans(drivers);
+    day.fillMeans(drivers);
+    List<Piece> pieces = shop.skeleton().pieces();
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
+        drivers.boundary(chain, shop.sky().meanBefore(outdoors, at.left(chain)));
+      }
+    }
     for (int room = 0; room < rooms; room++) {
-      Room held = shop.skeleton().rooms().get(room);
-      if (held.use() == RoomUse.COOLED && holding == ShopModel.Holding.HELD) {
-        drivers.hold(room, held.setPoint());
+      if (isHeld(room)) {
+        drivers.hold(room, shop.skeleton().rooms().get(room).setPoint());
       }
     }
     return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow);
+  }
+
+  private boolean isHeld(int room) {
+    return holding == ShopModel.Holding.HELD
+        && shop.skeleton().rooms().get(room).use() == RoomUse.COOLED;
   }
 
   /**
@@ -115,6 +126,9 @@ final class ModelMaker {
    * other: a shut closet with a machine in it starts at no flow and would be red-hot.
    */
   private void meanInflow(Drivers drivers, int room, double celsius) {
+    if (isHeld(room)) {
+      return; // air that enters a held room moves no temperature
+    }
     HotDay day = shop.day();
     double mean = day.dryBulb().mean();
     double bounded = Math.max(mean - FARTHEST, Math.min(mean + FARTHEST, celsius));

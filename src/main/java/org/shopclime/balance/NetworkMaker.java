@@ -13,6 +13,13 @@ final class NetworkMaker {
 
   private final Skeleton skeleton;
   private final List<RadiantFactors> factors = new ArrayList<>();
+  private final List<double[]> capacities = new ArrayList<>();
+  private final List<double[]> conductances = new ArrayList<>();
+
+  /** Areas of black faces that exchange as much, at the inner end and at one in another room. */
+  private final List<Double> inner = new ArrayList<>();
+
+  private final List<Double> outer = new ArrayList<>();
 
   NetworkMaker(Skeleton skeleton) {
     this.skeleton = skeleton;
@@ -30,6 +37,24 @@ final class NetworkMaker {
         }
       }
       factors.add(new RadiantFactors(planes, areas));
+    }
+    for (Piece piece : skeleton.pieces()) {
+      int count = piece.nodes().count();
+      double[] capacity = new double[count];
+      double[] conductance = new double[count - 1];
+      for (int node = 0; node < count; node++) {
+        capacity[node] = piece.nodes().capacity(node) * piece.area();
+        if (node < count - 1) {
+          conductance[node] = piece.nodes().conductance(node) * piece.area();
+        }
+      }
+      capacities.add(capacity);
+      conductances.add(conductance);
+      inner.add(exchangeArea(piece.room(), piece.inside(), piece.area()));
+      outer.add(
+          piece.outside() instanceof Piece.OtherRoom other
+              ? exchangeArea(other.room(), other.side(), piece.area())
+              : 0);
     }
   }
 
@@ -56,20 +81,16 @@ final class NetworkMaker {
     }
     for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
       Piece piece = skeleton.pieces().get(chain);
-      int count = piece.nodes().count();
-      double[] capacities = new double[count];
-      double[] conductances = new double[count - 1];
-      for (int node = 0; node < count; node++) {
-        capacities[node] = piece.nodes().capacity(node) * piece.area();
-        if (node < count - 1) {
-          conductances[node] = piece.nodes().conductance(node) * piece.area();
-        }
-      }
       builder.chain(
           outer(chain, piece, at),
-          capacities,
-          conductances,
-          side(piece.room(), piece.inside(), piece.area(), at.right(chain), at));
+          capacities.get(chain),
+          conductances.get(chain),
+          side(
+              piece.room(),
+              piece.inside().convective() * piece.area(),
+              inner.get(chain),
+              at.right(chain),
+              at));
     }
     return builder.build();
   }
@@ -83,7 +104,12 @@ final class NetworkMaker {
       return new End.Boundary(chain, ground.conductance() * piece.area());
     }
     if (piece.outside() instanceof Piece.OtherRoom other) {
-      return side(other.room(), other.side(), piece.area(), at.left(chain), at);
+      return side(
+          other.room(),
+          other.side().convective() * piece.area(),
+          outer.get(chain),
+          at.left(chain),
+          at);
     }
     return new End.Insulated();
   }
@@ -93,10 +119,10 @@ final class NetworkMaker {
     return Films.radiative(outdoors.emittance(), faceCelsius);
   }
 
-  private End side(
-      int room, Piece.RoomSide side, double area, double faceCelsius, Linearisation at) {
+  private static End side(
+      int room, double convective, double exchangeArea, double faceCelsius, Linearisation at) {
     double black = Films.radiative(1, (faceCelsius + at.star(room)) / 2);
-    return new End.Room(room, side.convective() * area, black * exchangeArea(room, side, area));
+    return new End.Room(room, convective, black * exchangeArea);
   }
 
   /** Area of a black face that would exchange as much with a room's radiant node, m². */

@@ -73,6 +73,15 @@ public final class Profile {
   }
 
   /**
+   * The values as a new array.
+   *
+   * @return 24 values, the first for the hour ending 1
+   */
+  public double[] toArray() {
+    return values.clone();
+  }
+
+  /**
    * Hour by hour sum.
    *
    * @param other another profile

@@ -1,5 +1,6 @@
 package org.shopclime.balance;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,8 @@ final class RadiantFactors {
   private static final double LARGEST = 3;
   private static final int ROUNDS = 200;
 
-  private final Map<String, Double> factors = new HashMap<>();
+  private final Map<String, Integer> numbers = new HashMap<>();
+  private final double[] factors;
 
   /**
    * Factors of one room.
@@ -27,26 +29,34 @@ final class RadiantFactors {
    * @param areas area of each, m²
    */
   RadiantFactors(List<String> planes, List<Double> areas) {
-    Map<String, Double> area = new HashMap<>();
+    double[] area = new double[planes.size()];
     for (int i = 0; i < planes.size(); i++) {
-      area.merge(planes.get(i), areas.get(i), Double::sum);
+      int plane = numbers.computeIfAbsent(planes.get(i), name -> numbers.size());
+      area[plane] += areas.get(i);
     }
-    area.keySet().forEach(plane -> factors.put(plane, 1.0));
-    if (area.size() < 2) {
-      return;
+    factors = new double[numbers.size()];
+    Arrays.fill(factors, 1);
+    boolean changed = factors.length > 1;
+    for (int round = 0; round < ROUNDS && changed; round++) {
+      changed = nearer(area);
     }
-    for (int round = 0; round < ROUNDS; round++) {
-      double sum = 0;
-      for (Map.Entry<String, Double> plane : area.entrySet()) {
-        sum += plane.getValue() * factors.get(plane.getKey());
-      }
-      for (Map.Entry<String, Double> plane : area.entrySet()) {
-        double factor = factors.get(plane.getKey());
-        double blind = plane.getValue() * factor / sum;
-        double next = blind < 1 - 1 / LARGEST ? 1 / (1 - blind) : LARGEST;
-        factors.put(plane.getKey(), (factor + next) / 2);
-      }
+  }
+
+  /** One round; whether it still moved anything. */
+  private boolean nearer(double[] area) {
+    double sum = 0;
+    for (int plane = 0; plane < factors.length; plane++) {
+      sum += area[plane] * factors[plane];
     }
+    boolean changed = false;
+    for (int plane = 0; plane < factors.length; plane++) {
+      double factor = factors[plane];
+      double blind = area[plane] * factor / sum;
+      double next = blind < 1 - 1 / LARGEST ? 1 / (1 - blind) : LARGEST;
+      factors[plane] = (factor + next) / 2;
+      changed |= factors[plane] != factor;
+    }
+    return changed;
   }
 
   /**
@@ -56,6 +66,6 @@ final class RadiantFactors {
    * @return 1 to 3
    */
   double of(String plane) {
-    return factors.get(plane);
+    return factors[numbers.get(plane)];
   }
 }

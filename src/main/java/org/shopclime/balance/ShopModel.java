@@ -91,6 +91,16 @@ public final class ShopModel {
   }
 
   /**
+   * Tells the same component by component, all temperatures in °C.
+   *
+   * @param kind working or idle day
+   * @param to takes what is told
+   */
+  public void tell(DayKind kind, PartSink to) {
+    new PartTeller(parts, at).tell(kind, to);
+  }
+
+  /**
    * Water given off in a room, by line.
    *
    * @param component index of the line
@@ -274,17 +284,17 @@ public final class ShopModel {
    * What drives a component that no room lies behind: outdoor air, or the ground below it.
    *
    * @param component index
-   * @param hour hour ending 1 to 24
-   * @return °C
+   * @return °C by the hour
    */
-  public double behindTemperature(int component, int hour) {
+  public Profile behindTemperature(int component) {
     for (Piece piece : skeleton.pieces()) {
       if (piece.component().index() == component
           && piece.outside() instanceof Piece.Ground ground) {
-        return Surroundings.below(ground, day.ground(), day.date().getDayOfYear());
+        double below = Surroundings.below(ground, day.ground(), day.date().getDayOfYear());
+        return Profile.of(hour -> below);
       }
     }
-    return outdoor(hour);
+    return Profile.of(this::outdoor);
   }
 
   /**

@@ -11,6 +11,7 @@ import org.shopclime.shop.Shop;
  *
  * @param shop the shop
  * @param day weather
+ * @param sky air and sky as the outer faces see them
  * @param skeleton heat paths
  * @param sun where the sun ends
  * @param week the two days that are run
@@ -20,6 +21,7 @@ import org.shopclime.shop.Shop;
 record ShopOnDay(
     Shop shop,
     HotDay day,
+    DaySky sky,
     Skeleton skeleton,
     SunHeat sun,
     Week week,
@@ -48,6 +50,7 @@ record ShopOnDay(
     return new ShopOnDay(
         shop,
         day,
+        DaySky.of(day),
         skeleton,
         sun,
         week,

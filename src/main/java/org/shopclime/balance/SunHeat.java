@@ -34,6 +34,53 @@ record SunHeat(List<Piece> pieces, SunOnShop sun, List<SunInside> inside) {
     }
   }
 
+  /** Tells what falls on one outdoor path through the day, wherever it ends. */
+  void tell(int chain, PartSink to) {
+    Piece piece = pieces.get(chain);
+    int component = piece.component().index();
+    double area = piece.area();
+    to.left(
+        component,
+        chain,
+        Profile.of(
+            hour -> (sun.absorbed(chain, hour - 1) - sun.absorbedInside(chain, hour - 1)) * area));
+    if (piece.pane().isPresent()) {
+      to.right(component, chain, Profile.of(hour -> sun.absorbedInside(chain, hour - 1) * area));
+      tellInside(piece, chain, to);
+    }
+  }
+
+  private void tellInside(Piece window, int chain, PartSink to) {
+    int component = window.component().index();
+    SunInside spread = inside.get(window.room());
+    to.faces(
+        component,
+        spread.scattered(chain),
+        Profile.of(hour -> sun.diffuse(chain, hour - 1) * window.area()));
+    double[][] shares = new double[Profile.HOURS][];
+    for (int hour = 0; hour < Profile.HOURS; hour++) {
+      shares[hour] = sun.beam(chain, hour) > 0 ? spread.direct(chain, sun.sun(hour)) : null;
+    }
+    for (int hour = 0; hour < Profile.HOURS; hour++) {
+      double[] each = shares[hour];
+      if (each != null && firstOf(shares, each) == hour) {
+        to.faces(
+            component,
+            each,
+            Profile.of(h -> shares[h - 1] == each ? sun.beam(chain, h - 1) * window.area() : 0));
+      }
+    }
+  }
+
+  /** The first hour in which the beam is shared alike. */
+  private static int firstOf(double[][] shares, double[] each) {
+    int first = 0;
+    while (shares[first] != each) {
+      first++;
+    }
+    return first;
+  }
+
   private void scatter(Piece window, int chain, int hour, HourSink into) {
     double beam = sun.beam(chain, hour) * window.area();
     double diffuse = sun.diffuse(chain, hour) * window.area();

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.IntFunction;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.Station;
+import org.shopclime.sun.AstronomicalDay;
 import org.shopclime.sun.BirdClearSky;
 import org.shopclime.sun.ClearSky;
 import org.shopclime.sun.FaceSun;
@@ -24,6 +25,14 @@ final class SunOnShop {
 
   /** Ozone, cm: 0.3 is the usual mid-latitude value (Bird and Hulstrom 1981). */
   private static final double OZONE = 0.3;
+
+  private static final SunAngles NIGHT = new SunAngles(-90, 0);
+
+  /**
+   * Sun by the hour of the sundial that is surely down, degrees: the clock is off the sundial by 17
+   * minutes (4.3 degrees) at most, refraction lifts by 0.6, declination by formula errs by 0.5.
+   */
+  private static final double SURELY_DOWN = -6;
 
   private final double[][] absorbed;
   private final double[][] absorbedInside;
@@ -46,7 +55,8 @@ final class SunOnShop {
 
   /** Sun of a clear day. */
   static SunOnShop clear(List<Piece> pieces, HotDay day, double groundReflectance) {
-    return clear(pieces, day, hour -> sunOf(day, hour), groundReflectance);
+    return clear(
+        pieces, day, hour -> isNight(day, hour) ? NIGHT : sunOf(day, hour), groundReflectance);
   }
 
   /** Sun of a clear day that stands where it is told for each hour ending 1 to 24. */
@@ -70,6 +80,16 @@ final class SunOnShop {
         station.elevationM());
   }
 
+  /** Whether the sun is down for certain, which costs far less to tell than where it stands. */
+  private static boolean isNight(HotDay day, int hour) {
+    Station station = day.station();
+    double solar = hour - 0.5 - station.timeZoneHours() + station.longitudeDeg() / 15;
+    return new AstronomicalDay(day.date().getDayOfYear())
+            .sunAt(station.latitudeDeg(), solar)
+            .altitudeDeg()
+        < SURELY_DOWN;
+  }
+
   private void shine(
       List<Piece> pieces, HotDay day, IntFunction<SunAngles> sunOfHour, double groundReflectance) {
     int dayOfYear = day.date().getDayOfYear();
@@ -86,12 +106,14 @@ final class SunOnShop {
                 day.aerosol(),
                 groundReflectance);
         place(hour - 1, sun);
-        Map<String, FaceSun> faces = new HashMap<>();
+        Map<Direction, FaceSun> faces = new HashMap<>();
         for (int chain = 0; chain < pieces.size(); chain++) {
-          if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
+          if (isAsBefore(pieces, chain)) {
+            copy(chain - 1, chain, hour - 1);
+          } else if (pieces.get(chain).outside() instanceof Piece.Outdoors outdoors) {
             FaceSun face =
                 faces.computeIfAbsent(
-                    outdoors.tilt() + " " + outdoors.azimuth(),
+                    new Direction(outdoors.tilt(), outdoors.azimuth()),
                     key ->
                         PerezSky.on(
                             outdoors.tilt(),
@@ -106,6 +128,21 @@ final class SunOnShop {
         }
       }
     }
+  }
+
+  /** Which way a face looks, in degrees. */
+  private record Direction(double tilt, double azimuth) {}
+
+  /** Whether a path is one more through the face of the path before it. */
+  private static boolean isAsBefore(List<Piece> pieces, int chain) {
+    return chain > 0
+        && pieces.get(chain).outside() == pieces.get(chain - 1).outside()
+        && pieces.get(chain).pane().isEmpty()
+        && pieces.get(chain - 1).pane().isEmpty();
+  }
+
+  private void copy(int from, int to, int hour) {
+    absorbed[to][hour] = absorbed[from][hour];
   }
 
   /**

@@ -1,9 +1,6 @@
 package org.shopclime.balance;
 
-import org.shopclime.air.MoistAir;
 import org.shopclime.climate.GroundTemperature;
-import org.shopclime.climate.HotDay;
-import org.shopclime.sun.SkyTemperature;
 
 /** Temperatures on the far side of the shell: air, sky and ground before it, ground below it. */
 final class Surroundings {
@@ -29,31 +26,24 @@ final class Surroundings {
    * @return °C
    */
   static double before(Piece.Outdoors outdoors, double mean, double air, double sky) {
+    return before(outdoors, mean, air, fourth(air), fourth(sky));
+  }
+
+  /** The same from the fourth powers of air and sky, K⁴. */
+  static double before(
+      Piece.Outdoors outdoors, double mean, double air, double airFourth, double skyFourth) {
     double view = (1 + Math.cos(Math.toRadians(outdoors.tilt()))) / 2;
     double share = view * Math.sqrt(view);
     double face = mean + KELVIN;
-    double received = share * fourth(sky + KELVIN) + (1 - share) * fourth(air + KELVIN);
-    double seen = mean - (fourth(face) - received) / (4 * face * face * face);
+    double received = share * skyFourth + (1 - share) * airFourth;
+    double seen = mean - (fourth(mean) - received) / (4 * face * face * face);
     double radiative = NetworkMaker.outerRadiative(outdoors, mean);
     return (outdoors.convective() * air + radiative * seen) / (outdoors.convective() + radiative);
   }
 
-  /**
-   * The same on a clear day.
-   *
-   * @param outdoors the face
-   * @param mean its mean temperature, °C
-   * @param day weather
-   * @param hour hour ending 1 to 24
-   * @return °C
-   */
-  static double before(Piece.Outdoors outdoors, double mean, HotDay day, int hour) {
-    double air = day.dryBulb().at(hour);
-    double dewPoint = MoistAir.dewPoint(day.humidityRatio().at(hour), day.pressure());
-    return before(outdoors, mean, air, SkyTemperature.clarkAllen(air, Math.min(dewPoint, air), 0));
-  }
-
-  private static double fourth(double kelvin) {
+  /** Fourth power of a temperature given in °C, K⁴. */
+  static double fourth(double celsius) {
+    double kelvin = celsius + KELVIN;
     return kelvin * kelvin * kelvin * kelvin;
   }
 

@@ -2,6 +2,10 @@ package org.shopclime.balance;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
@@ -64,16 +68,25 @@ final class Week {
   }
 
   private DayOfWeek busiest(Shop shop) {
+    List<Double> watts = new ArrayList<>();
+    for (Room room : shop.rooms()) {
+      for (Gain gain : room.gains()) {
+        watts.add(GainHeat.fullOn(gain, room.setPoint()).total());
+      }
+    }
     DayOfWeek best = DayOfWeek.MONDAY;
     double most = -1;
     for (DayOfWeek day : DayOfWeek.values()) {
       if (work.hours().days().contains(day)) {
+        Map<Schedule, Double> hours = new HashMap<>();
         double heat = 0;
+        int each = 0;
         for (Room room : shop.rooms()) {
           for (Gain gain : room.gains()) {
             heat +=
-                GainHeat.fullOn(gain, room.setPoint()).total()
-                    * DaySlots.of(gain.when(), work, day, date).hours();
+                watts.get(each++)
+                    * hours.computeIfAbsent(
+                        gain.when(), when -> DaySlots.of(when, work, day, date).hours());
           }
         }
         if (heat > most) {

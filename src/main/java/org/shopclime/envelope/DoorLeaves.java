@@ -2,7 +2,9 @@ package org.shopclime.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Bare doors by name, and doors with foam boards laid into them.
@@ -66,6 +68,10 @@ public final class DoorLeaves {
               List.of(plywood(), Layer.massless("air space", 0.91 * InchPound.R), plywood()),
               "1/2 in plywood on both sides of a wood frame; frame not counted"));
 
+  private static final Map<String, DoorLeaf> BY_KEY =
+      ALL.stream()
+          .collect(Collectors.toUnmodifiableMap(leaf -> Names.key(leaf.name()), leaf -> leaf));
+
   private DoorLeaves() {}
 
   /**
@@ -84,8 +90,7 @@ public final class DoorLeaves {
    * @return the door, or empty if there is none of that name
    */
   public static Optional<DoorLeaf> find(String name) {
-    String key = Names.key(name);
-    return ALL.stream().filter(leaf -> Names.key(leaf.name()).equals(key)).findFirst();
+    return Optional.ofNullable(BY_KEY.get(Names.key(name)));
   }
 
   /**

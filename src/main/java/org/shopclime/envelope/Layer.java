@@ -17,10 +17,10 @@ public record Layer(
 
   /** Refuses figures outside their ranges. */
   public Layer {
-    Range.require("thickness of " + name + ", m,", thickness, 0, 100);
-    Range.requireAbove("conductivity of " + name + ", W/(m·K),", conductivity, 0, 1000);
-    Range.require("density of " + name + ", kg/m³,", density, 0, 25000);
-    Range.require("specific heat of " + name + ", J/(kg·K),", specificHeat, 0, 10000);
+    Range.require("thickness of ", name, ", m,", thickness, 0, 100);
+    Range.requireAbove("conductivity of ", name, ", W/(m·K),", conductivity, 0, 1000);
+    Range.require("density of ", name, ", kg/m³,", density, 0, 25000);
+    Range.require("specific heat of ", name, ", J/(kg·K),", specificHeat, 0, 10000);
   }
 
   /**
@@ -32,7 +32,7 @@ public record Layer(
    * @throws IllegalArgumentException if the resistance is outside that range
    */
   public static Layer massless(String name, double resistance) {
-    Range.require("resistance of " + name + ", m²·K/W,", resistance, 0, 100);
+    Range.require("resistance of ", name, ", m²·K/W,", resistance, 0, 100);
     return new Layer(name, resistance, 1, 0, 0);
   }
 

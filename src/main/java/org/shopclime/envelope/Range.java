@@ -12,6 +12,20 @@ final class Range {
     return value;
   }
 
+  /** The same of a thing with a name, which is put together only for the message. */
+  static double require(
+      String what, String name, String unit, double value, double low, double high) {
+    return value >= low && value <= high ? value : require(what + name + unit, value, low, high);
+  }
+
+  /** The same of a thing with a name. */
+  static double requireAbove(
+      String what, String name, String unit, double value, double low, double high) {
+    return value > low && value <= high
+        ? value
+        : requireAbove(what + name + unit, value, low, high);
+  }
+
   static double requireAbove(String what, double value, double low, double high) {
     if (!(value > low && value <= high)) {
       throw new IllegalArgumentException(

@@ -36,6 +36,9 @@ final class Reduction {
   private final double[] drive;
   private final double[] x;
 
+  /** Drives of the rooms in the steady state without air flows. */
+  private double[] still = {};
+
   /**
    * Eliminates the chains.
    *
@@ -193,6 +196,11 @@ final class Reduction {
     core.prepare(d);
     driveRooms(before, d);
     driveChains(before, d, out);
+    rooms(d, out);
+    spread(out);
+  }
+
+  private void rooms(Drivers d, double[] out) {
     int rooms = airStorage.length;
     System.arraycopy(drive, 0, x, 0, x.length);
     for (int r = 0; r < rooms; r++) {
@@ -206,12 +214,48 @@ final class Reduction {
       out[r] = x[r];
       out[rooms + r] = star >= 0 ? x[star] : x[r];
     }
-    spread(out);
+  }
+
+  /**
+   * Drives the chains for the steady state without air flows.
+   *
+   * @param d drivers
+   * @param out the chains as though all rooms were at 0 °C
+   */
+  void driveStill(Drivers d, double[] out) {
+    double[] zero = new double[out.length];
+    for (int r = 0; r < airStorage.length; r++) {
+      drive[r] = d.airSource[r];
+    }
+    driveStarsAndLinks(d);
+    driveChains(zero, d, out);
+    still = drive.clone();
+  }
+
+  /**
+   * Solves for air and stars under the air flows of the drivers, all else as it was driven.
+   *
+   * @param d the drivers of {@link #driveStill}, with any air flows
+   * @param out takes air and stars
+   */
+  void solveRooms(Drivers d, double[] out) {
+    core.prepare(d);
+    System.arraycopy(still, 0, drive, 0, drive.length);
+    for (int r = 0; r < airStorage.length; r++) {
+      drive[r] += d.inflow[r] * d.inflowTemperature[r];
+    }
+    rooms(d, out);
   }
 
   private void driveRooms(double[] before, Drivers d) {
     for (int r = 0; r < airStorage.length; r++) {
       drive[r] = airStorage[r] * before[r] + d.airSource[r] + d.inflow[r] * d.inflowTemperature[r];
+    }
+    driveStarsAndLinks(d);
+  }
+
+  private void driveStarsAndLinks(Drivers d) {
+    for (int r = 0; r < airStorage.length; r++) {
       int star = core.starRow(r);
       if (star >= 0) {
         drive[star] = d.starSource[r];
@@ -279,7 +323,7 @@ final class Reduction {
   }
 
   /** Adds to all nodes of the chains what the rooms at their ends do to them. */
-  private void spread(double[] out) {
+  void spread(double[] out) {
     int shift = 2 * airStorage.length;
     int chains = network.chains();
     for (int k = 0; k < chains; k++) {

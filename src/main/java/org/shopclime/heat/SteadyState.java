@@ -33,7 +33,7 @@ public final class SteadyState {
     private final double[] temperatures;
     private final double[] plant;
 
-    private Solution(Network network, double[] boundary, double[] temperatures, double[] plant) {
+    Solution(Network network, double[] boundary, double[] temperatures, double[] plant) {
       this.network = network;
       this.boundary = boundary;
       this.temperatures = temperatures;

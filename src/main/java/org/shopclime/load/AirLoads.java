@@ -20,10 +20,23 @@ final class AirLoads {
   private final ShopModel model;
   private final int room;
   private final double[][] flow;
+  private final Profile sensiblePerFlow;
+  private final Profile latentPerFlow;
 
   AirLoads(ShopModel model, int room) {
     this.model = model;
     this.room = room;
+    double reference = model.wishedHumidityRatio(room);
+    double inside = MoistAir.enthalpy(model.setPoint(room), reference);
+    sensiblePerFlow =
+        Profile.of(hour -> MoistAir.enthalpy(model.outdoor(hour), reference) - inside);
+    latentPerFlow =
+        Profile.of(
+            hour -> {
+              double outdoor = model.outdoor(hour);
+              return MoistAir.enthalpy(outdoor, model.outdoorHumidityRatio(hour))
+                  - MoistAir.enthalpy(outdoor, reference);
+            });
     flow = new double[25][];
     for (int hour = 1; hour <= 24; hour++) {
       flow[hour] = new double[model.components().size()];
@@ -40,22 +53,22 @@ final class AirLoads {
   }
 
   Profile sensible(int component) {
-    return Profile.of(hour -> flow[hour][component] * sensiblePerFlow(hour));
+    return Profile.of(hour -> flow[hour][component] * sensiblePerFlow.at(hour));
   }
 
   Profile latent(int component) {
-    return Profile.of(hour -> flow[hour][component] * latentPerFlow(hour))
+    return Profile.of(hour -> flow[hour][component] * latentPerFlow.at(hour))
         .plus(latentGain(component));
   }
 
   /** Sensible heat of all outdoor air together, from the total flow. */
   double sensibleTotal(int hour) {
-    return totalFlow(hour) * sensiblePerFlow(hour);
+    return totalFlow(hour) * sensiblePerFlow.at(hour);
   }
 
   /** Latent load of the room from its total air flow and all its gains. */
   Profile latentTotal() {
-    Profile total = Profile.of(hour -> totalFlow(hour) * latentPerFlow(hour));
+    Profile total = Profile.of(hour -> totalFlow(hour) * latentPerFlow.at(hour));
     for (Component component : model.components()) {
       if (component.room() == room) {
         total = total.plus(latentGain(component.index()));
@@ -75,20 +88,9 @@ final class AirLoads {
             DaySlots.PER_HOUR);
   }
 
-  private double sensiblePerFlow(int hour) {
-    double reference = model.wishedHumidityRatio(room);
-    return MoistAir.enthalpy(model.outdoor(hour), reference)
-        - MoistAir.enthalpy(model.setPoint(room), reference);
-  }
-
-  private double latentPerFlow(int hour) {
-    double outdoor = model.outdoor(hour);
-    return MoistAir.enthalpy(outdoor, model.outdoorHumidityRatio(hour))
-        - MoistAir.enthalpy(outdoor, model.wishedHumidityRatio(room));
-  }
-
   private Profile latentGain(int component) {
-    return model.components().get(component).room() == room
+    Component of = model.components().get(component);
+    return of.room() == room && !of.kind().isFace() && !of.kind().isAir()
         ? model.latentGain(component, DayKind.WORKING)
         : NOTHING;
   }

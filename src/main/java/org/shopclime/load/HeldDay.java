@@ -1,227 +1,173 @@
 package org.shopclime.load;
 
-import org.shopclime.air.MoistAir;
-import org.shopclime.balance.DayDrivers;
-import org.shopclime.balance.DayKind;
-import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.Component;
+import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
-import org.shopclime.heat.Drivers;
-import org.shopclime.heat.March;
+import org.shopclime.heat.Driven;
+import org.shopclime.heat.RepeatingNetwork;
+import org.shopclime.heat.Waves;
 
 /**
- * Runs the day that repeats, cooled rooms held, floating rooms with frozen air flows, and keeps
- * what the plant of each cooled room must do.
- *
- * <p>Each run begins with the steady state under the means of its drivers and then repeats the day
- * the same number of times, so that runs of single lines add up to the run of all of them to
- * rounding, converged or not.
+ * The day that repeats, cooled rooms held, floating rooms with frozen air flows, and what the plant
+ * of each cooled room must do: of everything at once, solved forward, and of some components alone,
+ * by the answers of each room to single drives.
  */
 final class HeldDay {
 
-  /** Steps in a day: a quarter of an hour each. */
-  static final int STEPS = 96;
-
-  /** Five-minute slots in a step. */
-  static final int SLOTS = DaySlots.COUNT / STEPS;
-
-  private static final int STEPS_PER_HOUR = STEPS / 24;
-  private static final int MOST_DAYS = 80;
-  private static final double CONVERGED = 1e-6;
+  private static final Waves NOTHING = new Waves();
 
   private final ShopModel model;
-  private final March march;
-  private final Drivers drivers;
-
-  /** Heat carried by each kelvin of outdoor air entering a floating room, W/K, by room and step. */
-  private final double[][] conductance;
-
-  private int days;
+  private final Parts parts;
+  private final FloatingAir floating;
+  private final RepeatingNetwork.Answer[] answers;
+  private final RepeatingNetwork.Answer[] floatingAnswers;
+  private final RepeatingNetwork.Solution everything;
 
   HeldDay(ShopModel model) {
     this.model = model;
-    this.march = new March(model.network(), DaySlots.SECONDS * SLOTS);
-    this.drivers = new Drivers(model.network());
-    this.conductance = new double[model.rooms()][STEPS];
-    freeze();
+    parts = new Parts(model);
+    floating = new FloatingAir(model);
+    boolean[] held = new boolean[model.rooms()];
+    for (int room = 0; room < held.length; room++) {
+      held[room] = model.isCooled(room);
+    }
+    RepeatingNetwork network =
+        new RepeatingNetwork(model.network(), held, floating.constantFlows());
+    answers = new RepeatingNetwork.Answer[held.length];
+    for (int room = 0; room < held.length; room++) {
+      answers[room] = network.answer(room);
+    }
+    floatingAnswers = new RepeatingNetwork.Answer[floating.count()];
+    for (int i = 0; i < floatingAnswers.length; i++) {
+      floatingAnswers[i] = answers[floating.room(i)];
+    }
+    everything = everything(network);
   }
 
-  /** One run: which drivers count, from what temperature they are told, who is held where. */
-  interface Setting {
-    /** Drivers of the lines that count. */
-    DayDrivers drivers();
-
-    /** Temperature at which a cooled room is held, told from the reference, K. */
-    double held(int room);
-
-    /** Temperature of outdoor air entering a floating room, told from the reference, K. */
-    double outdoor(int room, int hour);
+  private RepeatingNetwork.Solution everything(RepeatingNetwork network) {
+    RepeatingNetwork.Day day = network.day();
+    boolean[] counts = new boolean[model.rooms()];
+    for (Component component : model.components()) {
+      for (Part part : parts.of(component.index())) {
+        part.drive(day, 0);
+      }
+    }
+    for (int room = 0; room < model.rooms(); room++) {
+      day.hold(room, model.setPoint(room));
+    }
+    if (floating.count() == 0) {
+      return day.solve();
+    }
+    for (int i = 0; i < floating.count(); i++) {
+      floating.drive(day, i, 0);
+      counts[floating.room(i)] = true;
+    }
+    RepeatingNetwork.Solution constant = day.solve();
+    double[][] still = new double[floating.count()][];
+    for (int i = 0; i < still.length; i++) {
+      still[i] = constant.air(floating.room(i)).steps();
+    }
+    floating.freeze(network, floatingAnswers, still);
+    double[][] heat = floating.heat(still, counts, 0);
+    for (int i = 0; i < heat.length; i++) {
+      day.air(floating.room(i), Waves.of(heat[i]), NOTHING);
+    }
+    return day.solve();
   }
 
-  /** Looks at each step of a run once it is made, for whoever audits. */
-  interface Watch {
-    /** A step was made under these drivers. */
-    void stepped(March march, Drivers drivers);
+  /** Plant heat of a cooled room with everything on, W. */
+  Profile plant(int room) {
+    return profile(everything.plant(room));
   }
 
-  /** What a run gives: plant heat of cooled rooms, W, and air of all, K, by room and step. */
-  static final class Result {
-    private final double[][] plant;
-    private final double[][] air;
+  /** Air of a room with everything on, °C. */
+  Profile air(int room) {
+    return profile(everything.air(room));
+  }
 
-    private Result(double[][] plant, double[][] air) {
-      this.plant = plant;
-      this.air = air;
-    }
+  /** The same by the half hour. */
+  double[] steps(int room) {
+    return everything.air(room).steps();
+  }
 
-    /** Mean plant heat of a room in an hour ending 1 to 24, W. */
-    double plant(int room, int hour) {
-      return hourly(plant[room], hour);
-    }
+  /** Mean heat out of a boundary into the network with everything on, W. */
+  double boundaryHeat(int boundary) {
+    return everything.boundaryHeat(boundary);
+  }
 
-    /** Mean air temperature of a room in an hour, told from the reference, K. */
-    double air(int room, int hour) {
-      return hourly(air[room], hour);
+  /** Flow of outdoor air into a room of the shop in a half hour, W/K; 0 for cooled ones. */
+  double flow(int room, int step) {
+    for (int i = 0; i < floating.count(); i++) {
+      if (floating.room(i) == room) {
+        return floating.flow(i, step);
+      }
     }
+    return 0;
   }
 
   /**
-   * Finds the air flows of floating rooms in one full run, and how many days it takes to repeat.
-   */
-  private void freeze() {
-    Setting all = everything();
-    DayDrivers day = all.drivers();
-    double[] guess = new double[model.rooms()];
-    for (int room = 0; room < guess.length; room++) {
-      guess[room] = model.meanTemperature(room);
-    }
-    for (int room = 0; room < guess.length; room++) {
-      for (int step = 0; step < STEPS; step++) {
-        conductance[room][step] = flow(room, guess[room], step);
-      }
-    }
-    startSteady(all, day);
-    double[] before = march.state();
-    for (days = 1; days <= MOST_DAYS; days++) {
-      for (int step = 0; step < STEPS; step++) {
-        for (int room = 0; room < guess.length; room++) {
-          if (!model.isCooled(room)) {
-            conductance[room][step] = flow(room, march.air(room), step);
-          }
-        }
-        step(all, day, step);
-      }
-      double[] after = march.state();
-      if (largestChange(before, after) < CONVERGED) {
-        return;
-      }
-      before = after;
-    }
-    days = MOST_DAYS;
-  }
-
-  private double flow(int room, double celsius, int step) {
-    int hour = step / STEPS_PER_HOUR + 1;
-    return model.isCooled(room)
-        ? 0
-        : model.streams().total(room, celsius, DayKind.WORKING, step * SLOTS, SLOTS)
-            * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
-  }
-
-  /** The setting of the run with everything on, in absolute temperatures. */
-  Setting everything() {
-    DayDrivers day = model.drivers(DayKind.WORKING, component -> true, 0);
-    return new Setting() {
-      @Override
-      public DayDrivers drivers() {
-        return day;
-      }
-
-      @Override
-      public double held(int room) {
-        return model.setPoint(room);
-      }
-
-      @Override
-      public double outdoor(int room, int hour) {
-        return model.outdoor(hour);
-      }
-    };
-  }
-
-  /**
-   * Runs a setting.
+   * Plant heat of a cooled room under some of the drives, all else at its set point.
    *
-   * @param setting what counts
-   * @return plant heat and air temperatures of the last day
+   * @param room index of the room
+   * @param lineOf line of each component
+   * @param line the line that counts; -1 - other for that of another cooled room
+   * @return W
    */
-  Result run(Setting setting) {
-    return run(setting, (stepped, under) -> {});
+  Profile plant(int room, int[] lineOf, int line) {
+    double reference = model.setPoint(room);
+    RepeatingNetwork.Sum plant = answers[room].sum();
+    RepeatingNetwork.Sum[] air = new RepeatingNetwork.Sum[floating.count()];
+    for (int i = 0; i < air.length; i++) {
+      air[i] = floatingAnswers[i].sum();
+    }
+    drive(plant, lineOf, line, reference);
+    for (RepeatingNetwork.Sum each : air) {
+      drive(each, lineOf, line, reference);
+    }
+    if (air.length > 0) {
+      double[][] still = new double[air.length][];
+      for (int i = 0; i < air.length; i++) {
+        still[i] = air[i].result().steps();
+      }
+      double[][] heat = floating.heat(still, airCounts(lineOf, line), reference);
+      for (int i = 0; i < heat.length; i++) {
+        plant.air(floating.room(i), Waves.of(heat[i]), NOTHING);
+      }
+    }
+    return profile(plant.result());
   }
 
-  /** The same, watched. */
-  Result run(Setting setting, Watch watch) {
-    DayDrivers day = setting.drivers();
-    startSteady(setting, day);
-    double[][] plant = new double[model.rooms()][STEPS];
-    double[][] air = new double[model.rooms()][STEPS];
-    for (int round = 0; round < days; round++) {
-      for (int step = 0; step < STEPS; step++) {
-        step(setting, day, step);
-        watch.stepped(march, drivers);
-        for (int room = 0; room < model.rooms(); room++) {
-          plant[room][step] = march.plant(room);
-          air[room][step] = march.meanAir(room);
+  private void drive(Driven to, int[] lineOf, int line, double reference) {
+    for (int component = 0; component < lineOf.length; component++) {
+      if (lineOf[component] == line) {
+        for (Part part : parts.of(component)) {
+          part.drive(to, reference);
         }
       }
     }
-    return new Result(plant, air);
-  }
-
-  private void startSteady(Setting setting, DayDrivers day) {
-    day.fillMeans(drivers);
-    for (int room = 0; room < model.rooms(); room++) {
-      if (model.isCooled(room)) {
-        drivers.hold(room, setting.held(room));
-      } else {
-        double sum = 0;
-        double heat = 0;
-        for (int step = 0; step < STEPS; step++) {
-          sum += conductance[room][step];
-          heat += conductance[room][step] * setting.outdoor(room, step / STEPS_PER_HOUR + 1);
-        }
-        drivers.inflow(room, sum / STEPS, sum > 0 ? heat / sum : 0);
+    if (line < 0) {
+      int other = -1 - line;
+      to.hold(other, model.setPoint(other) - reference);
+    }
+    boolean[] counts = airCounts(lineOf, line);
+    for (int i = 0; i < floating.count(); i++) {
+      if (counts[floating.room(i)]) {
+        floating.drive(to, i, reference);
       }
     }
-    march.startSteady(drivers);
   }
 
-  private void step(Setting setting, DayDrivers day, int step) {
-    day.fill(drivers, step * SLOTS, SLOTS);
-    int hour = step / STEPS_PER_HOUR + 1;
-    for (int room = 0; room < model.rooms(); room++) {
-      if (model.isCooled(room)) {
-        drivers.hold(room, setting.held(room));
-      } else {
-        drivers.inflow(room, conductance[room][step], setting.outdoor(room, hour));
-      }
+  /** All lines of a floating room count in one line, so any of them tells where its air counts. */
+  private boolean[] airCounts(int[] lineOf, int line) {
+    boolean[] counts = new boolean[model.rooms()];
+    for (Component component : model.components()) {
+      counts[component.room()] = lineOf[component.index()] == line;
     }
-    march.step(drivers);
+    return counts;
   }
 
-  private static double largestChange(double[] before, double[] after) {
-    double largest = 0;
-    for (int i = 0; i < before.length; i++) {
-      largest = Math.max(largest, Math.abs(after[i] - before[i]));
-    }
-    return largest;
-  }
-
-  /** Mean of the steps of an hour. */
-  private static double hourly(double[] steps, int hour) {
-    double sum = 0;
-    for (int step = (hour - 1) * STEPS_PER_HOUR; step < hour * STEPS_PER_HOUR; step++) {
-      sum += steps[step];
-    }
-    return sum / STEPS_PER_HOUR;
+  private static Profile profile(Waves waves) {
+    double[] hours = waves.hours();
+    return Profile.of(hour -> hours[hour - 1]);
   }
 }

@@ -6,8 +6,6 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.shopclime.balance.Component;
 import org.shopclime.balance.ComponentKind;
-import org.shopclime.balance.DayDrivers;
-import org.shopclime.balance.DayKind;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 
@@ -22,16 +20,13 @@ public final class PeakLoad {
 
   private final ShopModel model;
   private final HeldDay day;
-  private final HeldDay.Result everything;
   private final List<Profile> air = new ArrayList<>();
 
   private PeakLoad(ShopModel model) {
     this.model = model;
     this.day = new HeldDay(model);
-    this.everything = day.run(day.everything());
     for (int room = 0; room < model.rooms(); room++) {
-      int each = room;
-      air.add(Profile.of(hour -> everything.air(each, hour)));
+      air.add(day.air(room));
     }
   }
 
@@ -70,8 +65,8 @@ public final class PeakLoad {
   }
 
   private RoomLoad total(int room, List<Line> lines, AirLoads airLoads) {
-    Profile sensible =
-        Profile.of(hour -> airLoads.sensibleTotal(hour) - everything.plant(room, hour));
+    Profile plant = day.plant(room);
+    Profile sensible = Profile.of(hour -> airLoads.sensibleTotal(hour) - plant.at(hour));
     return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
   }
 
@@ -127,46 +122,14 @@ public final class PeakLoad {
     if (id >= 0 && model.components().get(id).kind().isAir()) {
       return Profile.of(hour -> 0);
     }
-    HeldDay.Result alone = day.run(setting(room, id, lineOf));
-    return Profile.of(hour -> -alone.plant(room, hour));
+    Profile plant = day.plant(room, lineOf, id);
+    return Profile.of(hour -> -plant.at(hour));
   }
 
   private Profile drive(int room, Component component) {
     int behind = component.room() == room ? component.behindRoom() : component.room();
-    return Profile.of(
-        hour -> {
-          double there =
-              behind >= 0
-                  ? air.get(behind).at(hour)
-                  : model.behindTemperature(component.index(), hour);
-          return there - model.setPoint(room);
-        });
-  }
-
-  private HeldDay.Setting setting(int room, int id, int[] lineOf) {
-    double reference = model.setPoint(room);
-    DayDrivers drivers =
-        model.drivers(DayKind.WORKING, component -> lineOf[component] == id, reference);
-    // All lines of a floating room count in one line, so any of them tells where its air counts.
-    boolean[] airCounts = new boolean[model.rooms()];
-    for (Component component : model.components()) {
-      airCounts[component.room()] = lineOf[component.index()] == id;
-    }
-    return new HeldDay.Setting() {
-      @Override
-      public DayDrivers drivers() {
-        return drivers;
-      }
-
-      @Override
-      public double held(int other) {
-        return id == -1 - other ? model.setPoint(other) - reference : 0;
-      }
-
-      @Override
-      public double outdoor(int other, int hour) {
-        return airCounts[other] ? model.outdoor(hour) - reference : 0;
-      }
-    };
+    Profile there = behind >= 0 ? air.get(behind) : model.behindTemperature(component.index());
+    double here = model.setPoint(room);
+    return Profile.of(hour -> there.at(hour) - here);
   }
 }

@@ -10,13 +10,15 @@
  * in winter by the F-factors of ASHRAE 90.1.<br>
  * <b>Limits:</b> air is held at its set point, so an empty room with warm faces takes in 5 to 10 %
  * less than printed films say for insulated faces, far less for bare sheet; air flows of floating
- * rooms and radiation are frozen as the full run finds them; a line from another cooled room is
- * told without area.<br>
+ * rooms and radiation are frozen as the day with everything on finds them, by the half hour; air
+ * and stars are told within a half hour by mean and tilt; a line from another cooled room is told
+ * without area.<br>
  * <b>Checked by:</b> {@code SteadyShopTest}, {@code SeveralRoomsTest}, {@code WindowLineTest},
  * {@code GroundLineTest}, {@code WinterLossTest} (hand calculations), {@code LoadSumProperties}
  * (lines make the total), {@code LawsTest}, {@code BareShopTest}, {@code HotAtticTest} (fourth
- * powers), {@code SettingConvergenceTest} (half the step and slice); shops drawn by lot in {@code
- * HotDayBooksProperties}, {@code HotDaySenseProperties}, {@code SteadySenseProperties}, {@code
- * CutFaceProperties}, {@code MirrorProperties}.
+ * powers), {@code SettingConvergenceTest} (a march of half the step and slice), {@code
+ * SlotFlowsTest}; shops drawn by lot in {@code HotDayBooksProperties}, {@code
+ * HotDaySenseProperties}, {@code SteadySenseProperties}, {@code CutFaceProperties}, {@code
+ * MirrorProperties}.
  */
 package org.shopclime.load;

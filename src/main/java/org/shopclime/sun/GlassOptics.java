@@ -23,6 +23,9 @@ public final class GlassOptics {
 
   private static final double CLEAR_REFLECTANCE = 0.075;
 
+  private static final PaneOptics ONE_CLEAR = clear(1);
+  private static final PaneOptics TWO_CLEAR = clear(2);
+
   /** Resistance of the film inside at which given panes are rated, m²·K/W: 8.29 W/(m²·K). */
   private static final double PANES_INSIDE = 1 / 8.29;
 
@@ -68,8 +71,8 @@ public final class GlassOptics {
     return new GlassOptics(
         new LabelOptics(
             new Pass(glazing.transmittance(), absorbed, absorbed / 2),
-            clear(1),
-            clear(2),
+            ONE_CLEAR,
+            TWO_CLEAR,
             SimpleGlazing.singleShare(uFactor)),
         glazing.glassResistance(),
         glazing.summerInside(),

@@ -14,6 +14,26 @@ public final class OverhangShade {
 
   private static final int ASIDE = 24;
 
+  private static final double[] PROFILE_COSINE = new double[UP];
+  private static final double[] PROFILE_TANGENT = new double[UP];
+  private static final double[] ASIDE_TANGENT = new double[ASIDE];
+  private static final double[] ASIDE_WEIGHT = new double[ASIDE];
+
+  static {
+    for (int i = 0; i < UP; i++) {
+      // In the plane square to the wall equal steps of the sine bring equal light; out of that
+      // plane the light goes as the squared cosine.
+      double profile = Math.asin((i + 0.5) / UP);
+      PROFILE_COSINE[i] = Math.cos(profile);
+      PROFILE_TANGENT[i] = Math.tan(profile);
+    }
+    for (int j = 0; j < ASIDE; j++) {
+      double aside = ((j + 0.5) / ASIDE - 0.5) * Math.PI;
+      ASIDE_TANGENT[j] = Math.tan(aside);
+      ASIDE_WEIGHT[j] = Math.cos(aside) * Math.cos(aside);
+    }
+  }
+
   private OverhangShade() {}
 
   /**
@@ -89,14 +109,10 @@ public final class OverhangShade {
     double sum = 0;
     double weights = 0;
     for (int i = 0; i < UP; i++) {
-      // In the plane square to the wall equal steps of the sine bring equal light; out of that
-      // plane the light goes as the squared cosine.
-      double profile = Math.asin((i + 0.5) / UP);
+      double moveY = -side * PROFILE_TANGENT[i];
       for (int j = 0; j < ASIDE; j++) {
-        double aside = ((j + 0.5) / ASIDE - 0.5) * Math.PI;
-        double weight = Math.cos(aside) * Math.cos(aside);
-        double moveX = Math.tan(aside) / Math.cos(profile);
-        sum += weight * lit(moveX, -side * Math.tan(profile), shading);
+        double weight = ASIDE_WEIGHT[j];
+        sum += weight * lit(ASIDE_TANGENT[j] / PROFILE_COSINE[i], moveY, shading);
         weights += weight;
       }
     }
@@ -104,32 +120,100 @@ public final class OverhangShade {
   }
 
   private static double lit(double moveX, double moveY, Shading s) {
-    ConvexPolygon face = ConvexPolygon.swept(0, 0, s.width(), 0, 0, s.height());
+    double right = s.width() + s.beyondRight();
+    double roof =
+        shadow(
+            new Board(s.gap(), -s.beyondLeft(), right, -s.depth() * moveY, s.depth() * moveX),
+            s.height(),
+            s.width());
+    // Fins stand beside the rectangle, so that only the one towards the sun throws shade on it.
+    Fin fin = moveX > 0 ? s.left() : s.right();
+    if (fin.depth() == 0) {
+      return part(roof, s);
+    }
+    double beside =
+        shadow(
+            new Board(
+                fin.gap(),
+                -fin.below(),
+                s.height() + fin.above(),
+                fin.depth() * Math.abs(moveX),
+                fin.depth() * moveY),
+            s.width(),
+            s.height());
+    double both = roof > 0 && beside > 0 ? both(moveX, moveY, s) : 0;
+    return part(roof + beside - both, s);
+  }
+
+  /**
+   * A board square to one side of the rectangle, told across that side.
+   *
+   * @param gap from the side to the board, m
+   * @param from where it begins along the side, m
+   * @param to where it ends, m
+   * @param across how far the shadow of its edge falls across the rectangle, m
+   * @param along how far it falls along the side, m
+   */
+  private record Board(double gap, double from, double to, double across, double along) {}
+
+  /**
+   * Area shaded by one board alone. At a distance from the board its shadow is as long as itself
+   * and lies moved along by as much of the whole way as the distance is of the whole.
+   *
+   * @param deep length of the rectangle across the side, m
+   * @param wide length of the side, m
+   */
+  private static double shadow(Board board, double deep, double wide) {
+    double across = board.across();
+    if (!(across > board.gap())) {
+      return 0;
+    }
+    double first = board.gap() / across;
+    double last = Math.min(1, (deep + board.gap()) / across);
+    double moved = first * board.along();
+    double movedLast = last * board.along();
+    double mean =
+        meanWithin(board.to() + moved, board.to() + movedLast, wide)
+            - meanWithin(board.from() + moved, board.from() + movedLast, wide);
+    return mean * (last - first) * across;
+  }
+
+  /** Area that lies in the shadow of the overhang and of the fin towards the sun. */
+  private static double both(double moveX, double moveY, Shading s) {
     double level = s.height() + s.gap();
     ConvexPolygon roof =
         ConvexPolygon.swept(
-                -s.beyondLeft(),
-                level,
-                s.width() + s.beyondRight(),
-                level,
-                s.depth() * moveX,
-                s.depth() * moveY)
-            .within(face);
-    if (!finned(s)) {
-      return part(roof.area(), s);
+            -s.beyondLeft(),
+            level,
+            s.width() + s.beyondRight(),
+            level,
+            s.depth() * moveX,
+            s.depth() * moveY);
+    ConvexPolygon fin =
+        moveX > 0
+            ? fin(s.left(), -s.left().gap(), s.height(), moveX, moveY)
+            : fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY);
+    ConvexPolygon face = ConvexPolygon.swept(0, 0, s.width(), 0, 0, s.height());
+    return roof.within(face).within(fin).area();
+  }
+
+  /** Mean between two ends of what runs evenly from one to the other, held within 0 to most. */
+  private static double meanWithin(double one, double other, double most) {
+    double low = Math.min(one, other);
+    double high = Math.max(one, other);
+    if (high <= 0) {
+      return 0;
     }
-    ConvexPolygon left = fin(s.left(), -s.left().gap(), s.height(), moveX, moveY).within(face);
-    ConvexPolygon right =
-        fin(s.right(), s.width() + s.right().gap(), s.height(), moveX, moveY).within(face);
-    double shaded =
-        roof.area()
-            + left.area()
-            + right.area()
-            - roof.within(left).area()
-            - roof.within(right).area()
-            - left.within(right).area()
-            + roof.within(left).within(right).area();
-    return part(shaded, s);
+    if (low >= most) {
+      return most;
+    }
+    if (low >= 0 && high <= most) {
+      return (low + high) / 2;
+    }
+    double first = Math.max(low, 0);
+    double last = Math.min(high, most);
+    double above = Math.max(high - most, 0);
+    return ((last - first) * (first + last) / 2 + above * most) / (high - low);
   }
 
   /** Part of the rectangle that is left when so much of it lies in shade. */

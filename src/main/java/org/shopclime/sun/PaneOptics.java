@@ -16,6 +16,7 @@ final class PaneOptics implements PassByAngle {
   private final Panes panes;
   private final double index;
   private final double opticalDepth;
+  private final Pass diffuse;
 
   PaneOptics(Panes panes) {
     this.panes = panes;
@@ -31,6 +32,12 @@ final class PaneOptics implements PassByAngle {
       throw new IllegalArgumentException(
           "a pane with transmittance " + t + " and reflectance " + r + " is no bare glass");
     }
+    this.diffuse = PassByAngle.super.diffuse();
+  }
+
+  @Override
+  public Pass diffuse() {
+    return diffuse;
   }
 
   @Override

@@ -157,9 +157,9 @@ class ShopModelTest {
             face("Floor", Part.FLOOR, "ground", 0, 180, 5, 5, TestShops.slab(20)),
             TestShops.wall("North", 0, 5, 2.5, insulation(5)));
     ShopModel model = sunny(shop(room), swinging());
-    assertThat(model.behindTemperature(index(model, "Floor"), 15))
+    assertThat(model.behindTemperature(index(model, "Floor")).at(15))
         .isCloseTo(celsius(89), within(1e-6));
-    assertThat(model.behindTemperature(index(model, "North"), 15))
+    assertThat(model.behindTemperature(index(model, "North")).at(15))
         .isCloseTo(celsius(100), within(1e-9));
   }
 

@@ -1,12 +1,14 @@
 package org.shopclime.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AddLifecycleHook;
 import org.shopclime.balance.ComponentKind;
+import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DrawnShop;
 import org.shopclime.balance.MoreTries;
 import org.shopclime.balance.Near;
@@ -14,6 +16,7 @@ import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
+import org.shopclime.heat.Waves;
 import org.shopclime.shop.Shop;
 
 /**
@@ -41,37 +44,70 @@ class HotDayBooksProperties {
     }
   }
 
-  /** The network's own account, step by step: stored is what came in. */
+  /** What comes in through the day goes out through the day, and cooled rooms are held. */
   @Property(tries = 40, shrinking = ShrinkingMode.OFF)
   void heatOfTheHeldDayIsKept(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();
     ShopModel model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
     HeldDay day = new HeldDay(model);
-    Account account = new Account(model);
-    HeldDay.Result result = day.run(day.everything(), account);
-    assertThat(account.steps).isPositive();
-    Near.nothing("heat of a step", account.farthest, account.turnover);
+    Drivers means = new Drivers(model.network());
+    model.drivers(DayKind.WORKING, component -> true, 0).fillMeans(means);
+    double in = means.sources();
+    double moved = Math.abs(in);
+    for (int boundary = 0; boundary < model.network().boundaries(); boundary++) {
+      in += day.boundaryHeat(boundary);
+      moved += Math.abs(day.boundaryHeat(boundary));
+    }
     for (int room = 0; room < model.rooms(); room++) {
+      double plant = model.isCooled(room) ? day.plant(room).mean() : 0;
+      double stream = 0;
+      for (int step = 0; step < Waves.STEPS; step++) {
+        double from = model.outdoor(step / 2 + 1) - day.steps(room)[step];
+        stream += day.flow(room, step) * from / Waves.STEPS;
+      }
+      in += plant + stream;
+      moved += Math.abs(plant) + Math.abs(stream);
       for (int hour = 1; hour <= 24; hour++) {
-        assertThat(result.plant(room, hour)).isFinite();
+        assertThat(day.plant(room).at(hour)).isFinite();
         if (model.isCooled(room)) {
-          Near.nothing("held", result.air(room, hour) - model.setPoint(room), 1);
+          Near.nothing("held", day.air(room).at(hour) - model.setPoint(room), 1);
         } else {
-          assertThat(result.plant(room, hour)).isZero();
+          assertThat(day.plant(room).at(hour)).isZero();
         }
+      }
+    }
+    assertThat(moved).isPositive();
+    Near.nothing("heat of the day", in, moved);
+  }
+
+  /**
+   * Each hour's load as a march in steps of five minutes tells it, within 0.1 % of the greatest
+   * load (measured in 80 shops: 0.03 % at most, 0.004 % in the middle; a march in quarters of an
+   * hour: 0.06 % and 0.012 %).
+   */
+  @Property(tries = 6, shrinking = ShrinkingMode.OFF)
+  void marchTellsTheSameLoad(@ForAll long lot) {
+    DrawnShop drawn = new DrawnShop(lot);
+    Shop shop = drawn.shop();
+    ShopModel model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
+    HeldDay day = new HeldDay(model);
+    MarchedDay march = new MarchedDay(model, 288);
+    MarchedDay.Result marched = march.run(march.everything(), new Account(model));
+    for (RoomLoad load : PeakLoad.totals(model).rooms()) {
+      double scale = Math.max(1, Near.greatest(load.sensible()));
+      for (int hour = 1; hour <= 24; hour++) {
+        assertThat(day.plant(load.room()).at(hour))
+            .isCloseTo(marched.plant(load.room(), hour), within(0.001 * scale));
       }
     }
   }
 
-  /** Sums of each step. */
-  private static final class Account implements HeldDay.Watch {
-    private static final double SECONDS = 86_400.0 / HeldDay.STEPS;
+  /** The march's own account, step by step: stored is what came in. */
+  private static final class Account implements MarchedDay.Watch {
+    private static final double SECONDS = 300;
 
     private final ShopModel model;
-    private double farthest;
-    private double turnover;
-    private int steps;
 
     Account(ShopModel model) {
       this.model = model;
@@ -92,9 +128,15 @@ class HotDayBooksProperties {
         moved += Math.abs(heat);
       }
       double stored = march.storedHeatChange() / SECONDS;
-      farthest = Math.max(farthest, Math.abs(in - stored));
-      turnover = Math.max(turnover, moved);
-      steps++;
+      assertThat(in - stored).as("heat of a step").isCloseTo(0, within(1e-9 * turnover(moved)));
+    }
+
+    private double most;
+
+    /** The most that any step so far has moved. */
+    private double turnover(double moved) {
+      most = Math.max(most, moved);
+      return most;
     }
   }
 }

@@ -102,6 +102,32 @@ class OverhangShadeTest {
     assertThat(OverhangShade.groundFraction(eave)).isEqualTo(1);
   }
 
+  /** An overhang alone is told in closed form, one between fins by cutting polygons. */
+  @ParameterizedTest
+  @CsvSource({
+    "1.2,0.4,0.5,0.3",
+    "0.4,0,0,0",
+    "2,0.1,-0.5,4",
+    "0.8,1,-1.2,-0.2",
+    "5,0,-3.5,2",
+    "3,2,9,-2.5"
+  })
+  void overhangIsTheSameBesideFinsTooFarToMatter(
+      double depth, double gap, double left, double right) {
+    Shading alone = Shading.overhang(3, 2, depth, gap).withReach(left, right);
+    Shading finned = alone.withFins(new Fin(1e-9, 90, 0, 0), Fin.NONE);
+    assertThat(OverhangShade.skyFraction(alone))
+        .isCloseTo(OverhangShade.skyFraction(finned), within(1e-9));
+    for (double azimuth = 95; azimuth < 270; azimuth += 12.5) {
+      for (double altitude = 1; altitude < 89; altitude += 8) {
+        SunAngles sun = new SunAngles(altitude, azimuth);
+        assertThat(OverhangShade.sunlitFraction(sun, 180, alone))
+            .as("sun at %s", sun)
+            .isCloseTo(OverhangShade.sunlitFraction(sun, 180, finned), within(1e-9));
+      }
+    }
+  }
+
   @Test
   void tallFinsTakeSkyAndGroundAlike() {
     Fin fin = new Fin(1, 0, 100, 100);
