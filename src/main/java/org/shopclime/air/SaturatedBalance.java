@@ -12,11 +12,14 @@ package org.shopclime.air;
  */
 record SaturatedBalance(HeatOfWater water, double givenAtZero, double givenFall, double pressure) {
 
-  /** A close step of this size, K, leaves an error below 1e-11 K. */
+  /** Newton's step of what is close, K: one better step then leaves an error below 1e-11 K. */
   private static final double CLOSE = 0.02;
 
   /** Halley's steps shrink by cubes: after one of this size, K, the error is below 1e-11 K. */
   private static final double LAST_STEP = 1e-3;
+
+  /** Water boils below this at any pressure taken, °C; beyond it the balance has a second root. */
+  private static final double BOILING = 320;
 
   /** Reached by no air within the ranges of {@link MoistAir}. */
   private static final int MOST_STEPS = 100;
@@ -88,7 +91,7 @@ record SaturatedBalance(HeatOfWater water, double givenAtZero, double givenFall,
               laidOut.slope(start),
               laidOut.curvature(start),
               laidOut.third(start));
-      if (Math.abs(step) < CLOSE) {
+      if (!Double.isNaN(step)) {
         return start - step;
       }
     }
@@ -99,7 +102,7 @@ record SaturatedBalance(HeatOfWater water, double givenAtZero, double givenFall,
     double t = start;
     for (int i = 0; i < MOST_STEPS; i++) {
       double step = step(t, curve.pressure(t), curve.slope(t), curve.curvature(t));
-      t -= step;
+      t = Math.min(BOILING, t - step);
       if (Math.abs(step) < LAST_STEP) {
         return t;
       }
@@ -109,7 +112,7 @@ record SaturatedBalance(HeatOfWater water, double givenAtZero, double givenFall,
 
   /**
    * Householder's step of the fourth order, K, from saturation pressure and its derivatives at a
-   * temperature.
+   * temperature; not a number where the answer is not close.
    */
   private double closeStep(
       double celsius, double vapour, double first, double second, double third) {
@@ -118,6 +121,9 @@ record SaturatedBalance(HeatOfWater water, double givenAtZero, double givenFall,
     double heatFall = MoistAir.MASS_RATIO * water.fall() + givenFall;
     double excess = vapour * heat - pressure * given;
     double slope = first * heat - vapour * heatFall + pressure * givenFall;
+    if (!(Math.abs(excess) < CLOSE * slope)) {
+      return Double.NaN;
+    }
     double curvature = second * heat - 2 * first * heatFall;
     double jerk = third * heat - 3 * second * heatFall;
     double square = 2 * slope * slope;
