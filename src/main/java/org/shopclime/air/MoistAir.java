@@ -43,8 +43,8 @@ public final class MoistAir {
   /** Highest temperature taken, °C. */
   public static final double HOTTEST = 200;
 
-  private static final double LEAST_VAPOUR = Phase.ICE.pressure(COLDEST);
-  private static final double MOST_VAPOUR = Phase.WATER.pressure(HOTTEST);
+  private static final double LEAST_VAPOUR = SaturationCurve.ICE.pressure(COLDEST);
+  private static final double MOST_VAPOUR = SaturationCurve.WATER.pressure(HOTTEST);
   private static final double TRIPLE_POINT_WATER = Phase.WATER.pressure(Phase.TRIPLE_POINT);
   private static final double TRIPLE_POINT_ICE = Phase.ICE.pressure(Phase.TRIPLE_POINT);
 
@@ -82,7 +82,7 @@ public final class MoistAir {
    */
   public static double saturationPressure(double celsius) {
     check("temperature", celsius, COLDEST, HOTTEST, "°C");
-    return Phase.at(celsius).pressure(celsius);
+    return SaturationCurve.at(celsius).pressure(celsius);
   }
 
   /**
@@ -214,8 +214,8 @@ public final class MoistAir {
   /**
    * Temperature of a surface on which dew, or at and below 0.01 °C frost, begins to form.
    *
-   * <p>Source: {@link #saturationPressure} inverted by Newton's method, to better than 1e-9 K; the
-   * handbook's fitted eq. 37 and 38 are not used.
+   * <p>Source: {@link #saturationPressure} inverted, to better than 1e-9 K; the handbook's fitted
+   * eq. 37 and 38 are not used.
    *
    * @param humidityRatio kg/kg, above 0
    * @param pressure total pressure, Pa
@@ -227,9 +227,11 @@ public final class MoistAir {
     double vapour = vapourPressure(humidityRatio, pressure);
     check("vapour pressure", vapour, LEAST_VAPOUR, MOST_VAPOUR, "Pa");
     if (vapour >= TRIPLE_POINT_WATER) {
-      return Phase.WATER.temperature(vapour);
+      return SaturationCurve.WATER.temperature(vapour);
     }
-    return vapour <= TRIPLE_POINT_ICE ? Phase.ICE.temperature(vapour) : Phase.TRIPLE_POINT;
+    return vapour <= TRIPLE_POINT_ICE
+        ? SaturationCurve.ICE.temperature(vapour)
+        : Phase.TRIPLE_POINT;
   }
 
   /**
@@ -237,8 +239,8 @@ public final class MoistAir {
    * can both be in balance with the same air; the water is taken, as a wick is liquid before it
    * freezes.
    *
-   * <p>Source: eq. 33 (water), eq. 35 (ice, below 0 °C), solved by Newton's method to better than
-   * 1e-9 K.
+   * <p>Source: eq. 33 (water), eq. 35 (ice, below 0 °C), solved by Householder's method to better
+   * than 1e-9 K.
    *
    * @param dryBulb °C
    * @param humidityRatio kg/kg
@@ -284,6 +286,23 @@ public final class MoistAir {
   public static double dryBulbFromEnthalpy(double enthalpy, double humidityRatio) {
     check("enthalpy", enthalpy, -Double.MAX_VALUE, Double.MAX_VALUE, "J/kg");
     return (enthalpy - LATENT_HEAT * humidityRatio) / humidHeat(humidityRatio);
+  }
+
+  /**
+   * Temperature of saturated air of known enthalpy.
+   *
+   * <p>Source: eq. 21 and 30, solved by Householder's method to better than 1e-9 K.
+   *
+   * @param enthalpy J per kg of dry air, finite
+   * @param pressure total pressure, Pa
+   * @return temperature, °C; not checked against any range
+   * @throws IllegalArgumentException if out of range
+   */
+  public static double saturatedTemperature(double enthalpy, double pressure) {
+    check("enthalpy", enthalpy, -Double.MAX_VALUE, Double.MAX_VALUE, "J/kg");
+    checkPressure(pressure);
+    SaturatedBalance balance = SaturatedBalance.ofEnthalpy(enthalpy, pressure);
+    return balance.saturation(FirstGuess.of(enthalpy, balance, Phase.TRIPLE_POINT));
   }
 
   /**

@@ -38,7 +38,7 @@ record Coil(double contact) {
     double leavingW = w - (1 - sensibleHeatRatio) * capacity / mass / Saturation.vapourEnthalpy(t);
     double slope = (w - leavingW) / (h - leavingH);
     // the line through both states, followed down from the leaving one until it meets saturation
-    double above = Saturation.temperature(leavingH, p, RatingPoint.INDOOR_WET_BULB);
+    double above = Saturation.temperature(leavingH, p);
     if (!(excess(above, p, w, h, slope) > 0)) {
       throw impossible(capacity, sensibleHeatRatio, airflow, "air would leave beyond saturation");
     }

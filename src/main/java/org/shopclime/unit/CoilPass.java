@@ -39,13 +39,13 @@ record CoilPass(
 
   private Delivered wet(double total) {
     double h = MoistAir.enthalpy(t, w);
-    double apparatusDewPoint = Saturation.temperature(h - total / touched(), p, wetBulb);
+    double apparatusDewPoint = Saturation.temperature(h - total / touched(), p);
     double saturated = Math.min(w, Saturation.humidityRatio(apparatusDewPoint, p));
     double leavingW = saturated + bypass * (w - saturated);
     double leavingH = h - total / massFlow;
     double leavingT = MoistAir.dryBulbFromEnthalpy(leavingH, leavingW);
     if (leavingW > Saturation.humidityRatio(leavingT, p)) {
-      leavingT = Saturation.temperature(leavingH, p, wetBulb);
+      leavingT = Saturation.temperature(leavingH, p);
       leavingW = Saturation.humidityRatio(leavingT, p);
     }
     double condensate = massFlow * (w - leavingW);

@@ -59,6 +59,9 @@ public enum Limit {
    * @return an unmodifiable equal
    */
   static Set<Limit> frozen(Set<Limit> limits) {
+    if (limits.isEmpty()) {
+      return setOf(0);
+    }
     int bits = 0;
     for (Limit limit : limits) {
       bits |= limit.bit;

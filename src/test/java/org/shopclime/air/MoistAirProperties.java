@@ -70,6 +70,32 @@ class MoistAirProperties {
     assertThat(wetBulb).isCloseTo(expected, offset(2 * SEARCH)).isLessThanOrEqualTo(dryBulb + 1e-9);
   }
 
+  /** From cold thin air far outside towns to near boiling. */
+  @Property
+  void saturatedTemperatureReturns(
+      @ForAll @Scale(8) @DoubleRange(min = -99.9, max = 199) double celsius,
+      @ForAll @Scale(4) @DoubleRange(min = 1000, max = 10_000_000) double pressure) {
+    Assume.that(MoistAir.saturationPressure(celsius) < 0.9 * pressure);
+    double ratio = MoistAir.saturationHumidityRatio(celsius, pressure);
+    assertThat(MoistAir.saturatedTemperature(MoistAir.enthalpy(celsius, ratio), pressure))
+        .isCloseTo(celsius, offset(SEARCH));
+  }
+
+  /** The thickest fog taken: the printed equation holds, at a bulb below boiling. */
+  @Property
+  void anyFogHasAWetBulb(
+      @ForAll @Scale(6) @DoubleRange(min = -100, max = 100) double dryBulb,
+      @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 10) double ratio,
+      @ForAll @Scale(4) @DoubleRange(min = 1000, max = 1_000_000) double pressure) {
+    double wetBulb = MoistAir.wetBulb(dryBulb, ratio, pressure);
+    assertThat(MoistAir.saturationPressure(wetBulb)).isLessThan(pressure);
+    // Cold fog may melt at 0 °C, between both equations.
+    Assume.that(wetBulb != 0);
+    double saturated = MoistAir.saturationHumidityRatio(wetBulb, pressure);
+    assertThat(WetBulb.humidityRatio(dryBulb, wetBulb, saturated))
+        .isCloseTo(ratio, offset(1e-8 * ratio));
+  }
+
   @Property
   void wetBulbReturns(
       @ForAll @Scale(8) @DoubleRange(min = 0, max = 60) double wetBulb,
