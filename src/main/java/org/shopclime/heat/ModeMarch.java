@@ -489,6 +489,18 @@ public final class ModeMarch implements FaceTemperatures {
   }
 
   /**
+   * By how much the air of a room jumps at the start of the step last looked at: what answers
+   * faster than the step. The error of the step grows with it.
+   *
+   * @param room number of the room
+   * @return K, with its sign
+   */
+  public double jump(int room) {
+    int r = network.air(room);
+    return x[2 * r] - x[2 * r + 1] - air[r];
+  }
+
+  /**
    * Heat that holds a room in the step last looked at, mean over it.
    *
    * @param d the drivers of that look

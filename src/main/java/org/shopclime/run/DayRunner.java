@@ -18,8 +18,9 @@ import org.shopclime.unit.PartLoad;
 /**
  * Runs days of a shop in steps of five minutes: temperatures, humidity, and the unit in the loop.
  * The unit is on from the start of work to its end, breaks included; it takes out what holds the
- * set point, or all it can. What it can is taken for the air at the start of each step, and so are
- * the air flows; {@code LivedDayTest} halves the step. Cooled rooms that no unit cools float.
+ * set point, or all it can. What it can is taken for the mean air of each step, in two rounds; air
+ * flows are those of its start; {@code LivedDayTest} halves the step. Cooled rooms that no unit
+ * cools float.
  */
 final class DayRunner {
 
@@ -27,6 +28,9 @@ final class DayRunner {
    * Air hotter than this is no room's, °C: no unit takes it in, and no figure here is meant for it.
    */
   static final double HOTTEST = 80;
+
+  /** Rounds in which the unit finds the mean air of the step it makes. */
+  private static final int ROUNDS = 2;
 
   private final ShopDays days;
   private final ShopModel model;
@@ -170,34 +174,30 @@ final class DayRunner {
     prepare(kind, slot);
     march.look(drivers);
     double fraction = 0;
+    double coil = 0;
     Delivered able = null;
     if (cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot)) {
-      able =
-          cooling
-              .get()
-              .unit()
-              .at(
-                  model.outdoor(slot / DaySlots.PER_HOUR + 1),
-                  new AirState(march.air(room), moisture.humidityRatio(room), model.pressure()));
-      fraction = fraction(able);
-      drivers.airSource(room, days.drivers(kind).airGain(room, slot) - fraction * able.sensible());
-      march.lookAgain(drivers);
+      double entering = march.air(room);
+      double humidity = moisture.humidityRatio(room);
+      for (int round = 0; round < ROUNDS; round++) {
+        able =
+            cooling
+                .get()
+                .unit()
+                .at(
+                    model.outdoor(slot / DaySlots.PER_HOUR + 1),
+                    new AirState(entering, humidity, model.pressure()));
+        fraction = cool(able, kind, slot);
+        coil = Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds));
+        entering = march.meanAir(room);
+        humidity = look(room, kind, slot, coil).mean();
+      }
     }
     march.go(drivers);
     notTooHot();
     for (int r = 0; r < model.rooms(); r++) {
-      double coil =
-          able != null && r == room
-              ? Math.min(fraction * able.condensate(), moisture.coilLimit(r, seconds))
-              : 0;
-      Moisture.Around around =
-          new Moisture.Around(
-              model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
-              inflow[r],
-              days.latentGains(kind)[r * DaySlots.COUNT + slot],
-              model.pressure(),
-              seconds);
-      moisture.step(r, around, march.air(r), coil, ledger);
+      double taken = r == room ? coil : 0;
+      moisture.go(r, look(r, kind, slot, taken), around(r, kind, slot), taken, ledger);
     }
     if (ledger.isPresent()) {
       double removed = able == null ? 0 : fraction * able.sensible();
@@ -208,6 +208,32 @@ final class DayRunner {
       }
     }
     sums.add(slot / DaySlots.PER_HOUR, able, fraction);
+  }
+
+  /** Lets the unit run as long as the set point needs; tells what part of the step that is. */
+  private double cool(Delivered able, DayKind kind, int slot) {
+    double gain = days.drivers(kind).airGain(room, slot);
+    drivers.airSource(room, gain);
+    march.lookAgain(drivers);
+    double fraction = fraction(able);
+    drivers.airSource(room, gain - fraction * able.sensible());
+    march.lookAgain(drivers);
+    return fraction;
+  }
+
+  private Moisture.Around around(int r, DayKind kind, int slot) {
+    return new Moisture.Around(
+        model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
+        inflow[r],
+        days.latentGains(kind)[r * DaySlots.COUNT + slot],
+        model.pressure(),
+        seconds);
+  }
+
+  /** Where the water of a room leads in the step looked at. */
+  private Moisture.Step look(int r, DayKind kind, int slot, double coil) {
+    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(r), model.pressure());
+    return moisture.look(r, around(r, kind, slot), saturated, coil);
   }
 
   private void notTooHot() {

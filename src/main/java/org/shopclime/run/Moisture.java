@@ -12,7 +12,8 @@ import org.shopclime.balance.ShopYear;
  * 96(1), 1990).
  *
  * <p>Steps are those of {@link org.shopclime.heat.March}: implicit, of second order, stable however
- * fast the store is, with means that close the books. No step is longer than {@value #LONGEST} s.
+ * fast the store is, with means that close the books. None is longer than {@value #LONGEST} s, or
+ * than {@value #SHORT} s where water falls out of the air and the step is plainly implicit.
  */
 final class Moisture {
 
@@ -21,6 +22,9 @@ final class Moisture {
 
   /** Longest step, s; longer ones are made of several. */
   private static final double LONGEST = 1200;
+
+  /** The same where water falls out of the air: there they are of first order, s. */
+  private static final double SHORT = 300;
 
   private final double[] airMass;
   private final double[] storeMass;
@@ -133,42 +137,81 @@ final class Moisture {
    * @return the step
    */
   Step look(int room, Around around, double saturated, double coil) {
+    Step smooth = twoStages(room, around, coil);
+    // A corner is no place for two stages: the second would overshoot it.
+    return smooth.highest() > saturated || smooth.lowest() < 0
+        ? oneStage(room, around, saturated, coil)
+        : smooth;
+  }
+
+  private Step twoStages(int room, Around around, double coil) {
     int parts = (int) Math.ceil(around.seconds() / LONGEST);
-    double part = around.seconds() / parts;
-    double given = around.gain() - coil;
-    double held = storeMass[room] / (GAMMA * part);
-    double mass = airMass[room] / (GAMMA * part);
-    double k = exchange[room];
-    // what the store takes from the air is (next - store) times this, its own change counted in
-    double into = k == 0 ? 0 : k * held / (held + k);
-    double answer = 1 / (mass + around.inflow() + into);
-    double steady = around.inflow() * around.outdoor() + given;
+    Store of = new Store(room, around, GAMMA * around.seconds() / parts);
+    double steady = around.inflow() * around.outdoor() + around.gain() - coil;
+    double w = air[room];
+    double s = store[room];
+    double mean = 0;
+    double highest = w;
+    double lowest = w;
+    for (int i = 0; i < parts; i++) {
+      double first = of.air(w, s, steady);
+      double firstStore = of.store(s, first);
+      double fromStore = s + ONWARD * (firstStore - s);
+      double next = of.air(w + ONWARD * (first - w), fromStore, steady);
+      mean += (1 - GAMMA) * first + GAMMA * next;
+      highest = Math.max(highest, Math.max(first, next));
+      lowest = Math.min(lowest, Math.min(first, next));
+      w = next;
+      s = of.store(fromStore, next);
+    }
+    return new Step(w, s, mean / parts, 0, highest, lowest);
+  }
+
+  private Step oneStage(int room, Around around, double saturated, double coil) {
+    int parts = (int) Math.ceil(around.seconds() / SHORT);
+    Store of = new Store(room, around, around.seconds() / parts);
+    double steady = around.inflow() * around.outdoor() + around.gain() - coil;
     double w = air[room];
     double s = store[room];
     double mean = 0;
     double fallen = 0;
     for (int i = 0; i < parts; i++) {
-      double fromAir = w;
-      double fromStore = s;
-      double stageAir = 0;
-      double stageStore = 0;
-      for (int stage = 0; stage < 2; stage++) {
-        double weight = stage == 0 ? 1 - GAMMA : GAMMA;
-        double brought = mass * fromAir + steady + into * fromStore;
-        stageAir = brought * answer;
-        if (stageAir > saturated) {
-          fallen += weight * (brought - saturated / answer);
-          stageAir = saturated;
-        }
-        stageStore = k == 0 ? fromStore : (held * fromStore + k * stageAir) / (held + k);
-        mean += weight * stageAir;
-        fromAir = w + ONWARD * (stageAir - w);
-        fromStore = s + ONWARD * (stageStore - s);
+      double next = of.air(w, s, steady);
+      if (next > saturated) {
+        fallen += (next - saturated) / of.answer;
+        next = saturated;
       }
-      w = stageAir;
-      s = stageStore;
+      s = of.store(s, next);
+      w = next;
+      mean += w;
     }
-    return new Step(w, s, mean / parts, fallen / parts);
+    return new Step(w, s, mean / parts, fallen / parts, w, w);
+  }
+
+  /** Air and store of a room over one stage of a step. */
+  private final class Store {
+    private final double held;
+    private final double k;
+    private final double into;
+    private final double mass;
+    private final double answer;
+
+    Store(int room, Around around, double seconds) {
+      held = storeMass[room] / seconds;
+      k = exchange[room];
+      // what the store takes from the air is (next - store) times this, its own change counted in
+      into = k == 0 ? 0 : k * held / (held + k);
+      mass = airMass[room] / seconds;
+      answer = 1 / (mass + around.inflow() + into);
+    }
+
+    double air(double fromAir, double fromStore, double steady) {
+      return (mass * fromAir + steady + into * fromStore) * answer;
+    }
+
+    double store(double fromStore, double air) {
+      return k == 0 ? fromStore : (held * fromStore + k * air) / (held + k);
+    }
   }
 
   /**
@@ -178,8 +221,11 @@ final class Moisture {
    * @param store that the store is at rest with
    * @param mean mean of the air over the step
    * @param fallen water that fell out of it, kg/s
+   * @param highest highest humidity ratio on the way
+   * @param lowest lowest on the way
    */
-  record Step(double air, double store, double mean, double fallen) {}
+  record Step(
+      double air, double store, double mean, double fallen, double highest, double lowest) {}
 
   /**
    * Makes a step of one room.

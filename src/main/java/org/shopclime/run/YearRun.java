@@ -12,10 +12,10 @@ import org.shopclime.heat.ModeMarch;
  * Runs a shop through a year, with ideal plants, its unit, or neither.
  *
  * <p>Weather and schedules are means of each hour, and most hours are one step. An hour in which
- * gains jump or a plant is switched off begins with a step of five minutes; one in which a plant
- * starts, stops or comes to its set point, or the season turns, is made of twelve. What happens in
- * a step is {@link YearStep}'s. The last two months of the year are run before it, so that walls
- * and ground do not begin from a guess.
+ * the air of a room jumps begins with a step of five minutes; one in which a plant starts, stops or
+ * comes to its set point, or the season turns, is made of twelve. What happens in a step is {@link
+ * YearStep}'s. The last two months of the year are run before it, so that walls and ground do not
+ * begin from a guess.
  *
  * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
@@ -34,15 +34,11 @@ public final class YearRun {
   /** Days run before the year; the slowest part, slab and soil, forgets within two weeks. */
   private static final int BEFORE = 60;
 
-  /** How far a jump moves the air at once before it is looked at closely, K. */
-  private static final double JUMP = 0.5;
-
   private final ShopYear year;
   private final int before;
   private final List<YearStep> networks = new ArrayList<>();
   private final Moisture moisture;
   private final YearResult result;
-  private final double[] gainBefore;
   private YearStep now;
   private Optional<DayLedger> ledger = Optional.empty();
   private boolean telling;
@@ -64,7 +60,6 @@ public final class YearRun {
       Drivers drivers = new Drivers(year.network(number));
       networks.add(new YearStep(year, unit, march, drivers, moisture));
     }
-    gainBefore = new double[year.rooms()];
     result = new YearResult(year);
   }
 
@@ -133,26 +128,12 @@ public final class YearRun {
     }
     if (turns || now.rises()) {
       fine(hour, 0);
-    } else if (jumps(hour)) {
+    } else if (!tryStep(hour, WHOLE)) {
       step(hour, FINE, 1.0 / FINE_STEPS);
       if (!tryStep(hour, REST)) {
         fine(hour, 1);
       }
-    } else if (!tryStep(hour, WHOLE)) {
-      fine(hour, 0);
     }
-  }
-
-  /** Whether gains jump, or a plant is switched off, so much that the air jumps. */
-  private boolean jumps(int hour) {
-    boolean jumps = false;
-    for (int room = 0; room < gainBefore.length; room++) {
-      double gain = year.airGain(room, hour);
-      double jump = gain - gainBefore[room] - now.switchedOff(room);
-      jumps |= Math.abs(jump) > JUMP * now.conductance(room);
-      gainBefore[room] = gain;
-    }
-    return jumps;
   }
 
   private void fine(int hour, int from) {

@@ -29,6 +29,10 @@ final class YearStep {
   private static final double AIR_CLOSE = 0.01;
   private static final double HUMIDITY_CLOSE = 1e-5;
   private static final double FINE_FACTOR = 10;
+
+  /** How far the air may jump at the start of an hour that is one step, K. */
+  private static final double MOST_JUMP = 1;
+
   private static final int MOST_ROUNDS = 12;
 
   /** Heat a plant may be asked for against its sense within a long step, W. */
@@ -73,6 +77,7 @@ final class YearStep {
   private double seconds;
   private double end;
   private boolean fine;
+  private boolean whole;
   private double dryBulb;
   private double humidHeat;
 
@@ -130,18 +135,6 @@ final class YearStep {
     goesOn = false;
   }
 
-  /** Heat that moves the air of a room by 1 K at once, W/K. */
-  double conductance(int room) {
-    return roomConductance[room];
-  }
-
-  /** Heat a plant gave in the last step that is off in the hour begun, W. */
-  double switchedOff(int room) {
-    double plant = constant[room] + march.plant(room);
-    boolean on = plant < 0 ? year.coolingOn(room, hour) : year.heatingOn(room, hour);
-    return on ? 0 : plant;
-  }
-
   /** Sets what drives an hour. */
   void begin(int of) {
     hour = of;
@@ -175,6 +168,7 @@ final class YearStep {
    * @return false if a plant starts or stops in a long step
    */
   boolean look(int length, double lasts, double ends, boolean isFine) {
+    whole = lasts > 3599;
     march.choose(length);
     seconds = lasts;
     end = ends;
@@ -192,7 +186,7 @@ final class YearStep {
       year.radiate(drivers, hour, taken);
       release();
       march.look(drivers);
-      if (!controlInThisHumidity()) {
+      if (!controlInThisHumidity() || (whole && jumps())) {
         return false;
       }
       march.lookAtFaces();
@@ -211,6 +205,15 @@ final class YearStep {
     for (int e = 0; e < taken.length; e++) {
       taken[e] = fine || !goesOn ? made[e] : 2 * made[e] - madeBefore[e];
     }
+  }
+
+  private boolean jumps() {
+    for (int room = 0; room < rooms; room++) {
+      if (Math.abs(march.jump(room)) > MOST_JUMP) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void flow(int room, double celsius) {
@@ -289,17 +292,14 @@ final class YearStep {
   private boolean humidityStill() {
     findCoil();
     double missed = lookAtWater(cooledByUnit, coil).mean() - seen;
-    if (Math.abs(missed) < HUMIDITY_CLOSE) {
-      return true;
-    }
-    if (!Double.isNaN(seenBefore) && seen != seenBefore) {
-      double found = (missed - missedBefore) / (seen - seenBefore);
-      slope = Math.max(-50, Math.min(-0.5, found));
+    if (!Double.isNaN(seenBefore) && Math.abs(seen - seenBefore) > HUMIDITY_CLOSE) {
+      double turned = (missed - missedBefore) / (seen - seenBefore);
+      slope = Math.max(-50, Math.min(-0.5, turned));
     }
     seenBefore = seen;
     missedBefore = missed;
     seen = Math.max(0, seen - missed / slope);
-    return false;
+    return Math.abs(missed) < HUMIDITY_CLOSE;
   }
 
   /** Part of the step the unit runs, and the water it takes out. */
