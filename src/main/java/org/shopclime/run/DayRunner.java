@@ -18,8 +18,8 @@ import org.shopclime.unit.PartLoad;
 /**
  * Runs days of a shop in steps of five minutes: temperatures, humidity, and the unit in the loop.
  * The unit is on from the start of work to its end, breaks included; it takes out what holds the
- * set point, or all it can. What it can is taken for the mean air of each step, in two rounds; air
- * flows are those of its start; {@code LivedDayTest} halves the step. Cooled rooms that no unit
+ * set point, or all it can. What it can is taken for the mean air of each step, in a few rounds;
+ * air flows are those of its start; {@code LivedDayTest} halves the step. Cooled rooms that no unit
  * cools float.
  */
 final class DayRunner {
@@ -29,8 +29,8 @@ final class DayRunner {
    */
   static final double HOTTEST = 80;
 
-  /** Rounds in which the unit finds the mean air of the step it makes. */
-  private static final int ROUNDS = 2;
+  /** Most rounds in which the unit finds the mean air of the step it makes. */
+  private static final int MOST_ROUNDS = 12;
 
   private final ShopDays days;
   private final ShopModel model;
@@ -173,24 +173,28 @@ final class DayRunner {
   private void step(DayKind kind, int slot) {
     prepare(kind, slot);
     march.look(drivers);
+    flowAgain(kind, slot);
     double fraction = 0;
     double coil = 0;
     Delivered able = null;
     if (cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot)) {
       double entering = march.air(room);
-      double humidity = moisture.humidityRatio(room);
-      for (int round = 0; round < ROUNDS; round++) {
+      SeenHumidity humidity = new SeenHumidity();
+      humidity.startFrom(moisture.humidityRatio(room));
+      boolean found = false;
+      for (int round = 0; round < MOST_ROUNDS && !found; round++) {
         able =
             cooling
                 .get()
                 .unit()
                 .at(
                     model.outdoor(slot / DaySlots.PER_HOUR + 1),
-                    new AirState(entering, humidity, model.pressure()));
+                    new AirState(entering, humidity.seen(), model.pressure()));
         fraction = cool(able, kind, slot);
         coil = Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds));
         entering = march.meanAir(room);
-        humidity = look(room, kind, slot, coil).mean();
+        flowAgain(kind, slot);
+        found = humidity.isFound(look(room, kind, slot, coil).mean()) && round > 0;
       }
     }
     march.go(drivers);
@@ -246,12 +250,24 @@ final class DayRunner {
 
   private void prepare(DayKind kind, int slot) {
     days.drivers(kind).fill(drivers, slot, 1);
-    int hour = slot / DaySlots.PER_HOUR + 1;
-    double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
     for (int r = 0; r < model.rooms(); r++) {
-      inflow[r] = model.streams().total(r, march.air(r), kind, slot, 1);
-      drivers.inflow(r, inflow[r] * heat, model.outdoor(hour));
+      flow(r, march.air(r), kind, slot);
     }
+  }
+
+  private void flow(int r, double celsius, DayKind kind, int slot) {
+    int hour = slot / DaySlots.PER_HOUR + 1;
+    inflow[r] = model.streams().total(r, celsius, kind, slot, 1);
+    double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
+    drivers.inflow(r, inflow[r] * heat, model.outdoor(hour));
+  }
+
+  /** Lets the air flow as it does in the mean air of the step looked at. */
+  private void flowAgain(DayKind kind, int slot) {
+    for (int r = 0; r < model.rooms(); r++) {
+      flow(r, march.meanAir(r), kind, slot);
+    }
+    march.lookAgain(drivers);
   }
 
   /** Part of the step the unit must run to bring the room to its set point at the end of it. */

@@ -18,7 +18,7 @@ import org.shopclime.unit.PartLoad;
  * mean air of the step. Radiation by the fourth power and air flows are those of the mean
  * temperatures of the round before; rounds end when that moves no face by more than {@value
  * #FACE_CLOSE} K, no air by {@value #AIR_CLOSE} K, and the humidity the unit sees by no more than
- * {@value #HUMIDITY_CLOSE}.
+ * {@value SeenHumidity#CLOSE}.
  */
 final class YearStep {
 
@@ -27,19 +27,15 @@ final class YearStep {
 
   private static final double FACE_CLOSE = 0.05;
   private static final double AIR_CLOSE = 0.01;
-  private static final double HUMIDITY_CLOSE = 1e-5;
-  private static final double FINE_FACTOR = 10;
+  private static final double FINE_FACTOR = 3;
 
   /** How far the air may jump at the start of an hour that is one step, K. */
-  private static final double MOST_JUMP = 1;
+  private static final double MOST_JUMP = 0.7;
 
   private static final int MOST_ROUNDS = 12;
 
   /** Heat a plant may be asked for against its sense within a long step, W. */
   private static final double TRIFLE = 1;
-
-  /** How the mean humidity that a step leads to answers to the one taken for the unit, at first. */
-  private static final double USUAL_SLOPE = -2;
 
   private final ShopYear year;
   private final Optional<Cooling> unit;
@@ -90,12 +86,7 @@ final class YearStep {
   private double fraction;
   private double coil;
 
-  /** Humidity ratio the unit is taken to see, and how far the step then leads from it. */
-  private double seen;
-
-  private double seenBefore;
-  private double missedBefore;
-  private double slope = USUAL_SLOPE;
+  private final SeenHumidity humidityAtUnit = new SeenHumidity();
 
   YearStep(
       ShopYear year, Optional<Cooling> unit, ModeMarch march, Drivers drivers, Moisture moisture) {
@@ -129,8 +120,7 @@ final class YearStep {
     year.radiate(drivers, hour, made);
     march.takeOver(other.march, drivers);
     able = other.able;
-    seen = other.seen;
-    slope = other.slope;
+    humidityAtUnit.startFrom(other.humidityAtUnit);
     wasLong = false;
     goesOn = false;
   }
@@ -174,7 +164,7 @@ final class YearStep {
     end = ends;
     fine = isFine;
     if (cooledByUnit >= 0 && able == null) {
-      seen = moisture.humidityRatio(cooledByUnit);
+      humidityAtUnit.startFrom(moisture.humidityRatio(cooledByUnit));
     }
     entering = Double.NaN;
     entered = 0;
@@ -233,7 +223,7 @@ final class YearStep {
 
   /** Controls until the unit sees the humidity that it leads to. */
   private boolean controlInThisHumidity() {
-    seenBefore = Double.NaN;
+    humidityAtUnit.newStep();
     for (int round = 1; ; round++) {
       if (!control()) {
         return false;
@@ -291,15 +281,7 @@ final class YearStep {
 
   private boolean humidityStill() {
     findCoil();
-    double missed = lookAtWater(cooledByUnit, coil).mean() - seen;
-    if (!Double.isNaN(seenBefore) && Math.abs(seen - seenBefore) > HUMIDITY_CLOSE) {
-      double turned = (missed - missedBefore) / (seen - seenBefore);
-      slope = Math.max(-50, Math.min(-0.5, turned));
-    }
-    seenBefore = seen;
-    missedBefore = missed;
-    seen = Math.max(0, seen - missed / slope);
-    return Math.abs(missed) < HUMIDITY_CLOSE;
+    return humidityAtUnit.isFound(lookAtWater(cooledByUnit, coil).mean());
   }
 
   /** Part of the step the unit runs, and the water it takes out. */
@@ -384,7 +366,7 @@ final class YearStep {
     }
     if (able == null) {
       double mean = Double.isNaN(entering) ? march.air(room) : entering;
-      AirState air = new AirState(Math.max(setPoint, mean), seen, year.pressure());
+      AirState air = new AirState(Math.max(setPoint, mean), humidityAtUnit.seen(), year.pressure());
       able = unit.orElseThrow().unit().at(dryBulb, air);
     }
     return Math.max(0, able.sensible());

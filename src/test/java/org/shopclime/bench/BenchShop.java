@@ -15,14 +15,18 @@ import org.shopclime.shop.ShopReading;
 import org.shopclime.shop.Stations;
 
 /** A shop with an attic at Mobile, Alabama, with 12,000 BTU/h: two rooms and 25 chains. */
-final class BenchShop {
+public final class BenchShop {
 
   private static final String FILE = "two-rooms.json";
 
   private BenchShop() {}
 
-  /** The shop of the file. */
-  static Shop shop() {
+  /**
+   * The shop of the file.
+   *
+   * @return two rooms and 25 surfaces
+   */
+  public static Shop shop() {
     try (InputStream stream = BenchShop.class.getResourceAsStream(FILE)) {
       String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
       if (ShopFile.read(text, Stations.any()) instanceof ShopReading.Good good) {

@@ -77,7 +77,7 @@ class BatchTest {
   @Test
   void yearsOfSomeShops() {
     sameWhateverTheThreads(
-        shops().subList(3, 5),
+        shops().subList(3, 4),
         shop -> new Yearly(shop, CLIMATES).ofDayTypes(List.of(), Progress.silent()).orElseThrow());
   }
 

@@ -3,6 +3,7 @@ package org.shopclime.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.shopclime.run.MadeShops.btuh;
 
 import java.util.List;
@@ -122,7 +123,7 @@ class LivedDayTest {
           .as("hour %s", hour)
           .isCloseTo(-plant[hour] / 12, within(0.01 * Math.abs(plant[hour] / 12)));
       assertThat(trace.sensible().at(hour))
-          .isCloseTo(trace.canGive().at(hour) * trace.running().at(hour), within(10.0));
+          .isCloseTo(trace.canGive().at(hour) * trace.running().at(hour), withinPercentage(0.5));
     }
   }
 

@@ -1,0 +1,62 @@
+package org.shopclime.run;
+
+/**
+ * Humidity ratio that a unit is taken to see in a step, found so that the step leads to it: by the
+ * secant of the last two tries, as what the coil takes out answers strongly to it.
+ */
+final class SeenHumidity {
+
+  /** How near is near enough, kg/kg. */
+  static final double CLOSE = 1e-5;
+
+  /** How far a step leads from what was seen, for each kg/kg by which that is raised, at first. */
+  private static final double USUAL_SLOPE = -2;
+
+  private static final double STEEPEST = -50;
+  private static final double FLATTEST = -0.5;
+
+  private double seen;
+  private double before;
+  private double missedBefore;
+  private double slope = USUAL_SLOPE;
+
+  /** Begins with what the air holds. */
+  void startFrom(double humidityRatio) {
+    seen = humidityRatio;
+    newStep();
+  }
+
+  /** Begins a step with what the last one ended with. */
+  void newStep() {
+    before = Double.NaN;
+  }
+
+  /** Goes on where another one stands. */
+  void startFrom(SeenHumidity other) {
+    seen = other.seen;
+    slope = other.slope;
+    newStep();
+  }
+
+  double seen() {
+    return seen;
+  }
+
+  /**
+   * Learns where a step leads; the next try is nearer.
+   *
+   * @param mean mean humidity ratio of the step, kg/kg
+   * @return whether that was near enough
+   */
+  boolean isFound(double mean) {
+    double missed = mean - seen;
+    if (!Double.isNaN(before) && Math.abs(seen - before) > CLOSE) {
+      double turned = (missed - missedBefore) / (seen - before);
+      slope = Math.max(STEEPEST, Math.min(FLATTEST, turned));
+    }
+    before = seen;
+    missedBefore = missed;
+    seen = Math.max(0, seen - missed / slope);
+    return Math.abs(missed) < CLOSE;
+  }
+}
