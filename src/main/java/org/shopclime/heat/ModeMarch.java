@@ -131,15 +131,6 @@ public final class ModeMarch implements FaceTemperatures {
   }
 
   /**
-   * How many modes there are.
-   *
-   * @return number of modes of all chains
-   */
-  public int modes() {
-    return sizes.length;
-  }
-
-  /**
    * Conductances of the films of all ends.
    *
    * @return W/K, left and right end of chain after chain

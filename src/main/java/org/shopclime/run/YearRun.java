@@ -26,7 +26,9 @@ public final class YearRun {
   /** Lengths of step, s: an hour, five minutes, and what these leave of an hour. */
   private static final double[] LENGTHS = {HOUR, 300, HOUR - 300};
 
-  private static final int WHOLE = 0;
+  /** Number of the length that is a whole hour. */
+  static final int WHOLE = 0;
+
   private static final int FINE = 1;
   private static final int REST = 2;
   private static final int FINE_STEPS = 12;
@@ -42,7 +44,6 @@ public final class YearRun {
   private YearStep now;
   private Optional<DayLedger> ledger = Optional.empty();
   private boolean telling;
-  private long steps;
 
   YearRun(ShopYear year, Optional<Cooling> unit) {
     this(year, unit, BEFORE);
@@ -83,11 +84,6 @@ public final class YearRun {
   /** Water in the air and the stores of all rooms, kg. */
   double waterHeld() {
     return moisture.held();
-  }
-
-  /** Steps made so far. */
-  long steps() {
-    return steps;
   }
 
   YearResult run() {
@@ -157,7 +153,6 @@ public final class YearRun {
   }
 
   private void go(int hour, int length) {
-    steps++;
     now.go(ledger);
     if (telling) {
       now.tell(result, hour, LENGTHS[length] / HOUR);

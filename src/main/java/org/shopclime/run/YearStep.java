@@ -155,10 +155,11 @@ final class YearStep {
    * @param lasts that length, s
    * @param ends where in the hour it ends, above 0 to 1
    * @param isFine whether plants that start or stop within it are taken as doing so all through it
-   * @return false if a plant starts or stops in a long step
+   * @return false if a plant starts or stops in a long step, or the air jumps at the start of an
+   *     hour that is one step
    */
   boolean look(int length, double lasts, double ends, boolean isFine) {
-    whole = lasts > 3599;
+    whole = length == YearRun.WHOLE;
     march.choose(length);
     seconds = lasts;
     end = ends;
