@@ -9,7 +9,6 @@ import java.util.Map;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.FaceTemperatures;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomCooling;
@@ -199,11 +198,11 @@ public final class ShopYear {
    * What radiation by the fourth power of the faces' temperatures, and gaps between panes at them,
    * differ from the network with its constant coefficients.
    *
-   * @param faces temperatures of the faces of that hour's network
+   * @param faces temperatures of the left (2 k) and right (2 k + 1) face of chain k, °C
    * @param hour 0 to 8,759
-   * @param ends set to the heat on the left (2 k) and right (2 k + 1) face of chain k, W
+   * @param ends set to the heat on each of them, W
    */
-  public void radiation(FaceTemperatures faces, int hour, double[] ends) {
+  public void radiation(double[] faces, int hour, double[] ends) {
     radiation
         .get(networkOf(hour))
         .find(faces, radiantGains[plan(hour)][hour % Profile.HOURS], ends);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.shopclime.envelope.Films;
-import org.shopclime.heat.FaceTemperatures;
 
 /**
  * What radiation by the fourth power differs from radiation made linear at the faces' means of a
@@ -21,35 +20,56 @@ import org.shopclime.heat.FaceTemperatures;
 final class TrueRadiation {
 
   /**
-   * An outer face, which is the left end of its chain. What it lacks is a + b T - c (T in K)⁴.
+   * Outer faces, which are left ends of their chains. What each lacks is a + b T - c (T in K)⁴.
    *
-   * @param chain number of its chain
+   * @param ends 2 k for chain k
    * @param a W
    * @param b W/K
    * @param c W/K⁴
    */
-  private record Outer(int chain, double a, double b, double c) {
+  @SuppressWarnings("ArrayRecordComponent") // only read, and never compared
+  private record Outer(int[] ends, double[] a, double[] b, double[] c) {
 
-    /** A face of so many m² of black, made linear at a mean temperature, °C. */
-    static Outer of(int chain, double black, double mean) {
+    Outer(int count) {
+      this(new int[count], new double[count], new double[count], new double[count]);
+    }
+
+    /** Sets a face of so many m² of black, made linear at a mean temperature, °C. */
+    void set(int i, int chain, double black, double mean) {
       double slope = black * Films.radiative(1, mean);
-      return new Outer(chain, black * Films.radiated(1, mean) - slope * mean, slope, fourth(black));
+      ends[i] = 2 * chain;
+      a[i] = black * Films.radiated(1, mean) - slope * mean;
+      b[i] = slope;
+      c[i] = fourth(black);
     }
   }
 
   /**
-   * A side towards a room.
+   * The sides of a room.
    *
-   * @param end 2 k for the left, 2 k + 1 for the right end of chain k
-   * @param black that of a black face that exchanges as much, W/K⁴
-   * @param linear its radiant conductance in the network, W/K
+   * @param ends 2 k for the left, 2 k + 1 for the right end of chain k
+   * @param black those of black faces that exchange as much, W/K⁴
+   * @param linear their radiant conductances in the network, W/K
+   * @param blackSum sum of the one
+   * @param linearSum sum of the other
    */
-  private record Inner(int end, double black, double linear) {
+  @SuppressWarnings("ArrayRecordComponent") // only read, and never compared
+  private record Inner(
+      int[] ends, double[] black, double[] linear, double blackSum, double linearSum) {
 
-    double celsius(FaceTemperatures faces) {
-      return end % 2 == 0 ? faces.leftFace(end / 2) : faces.rightFace(end / 2);
+    static Inner of(List<Side> sides) {
+      double[] black = sides.stream().mapToDouble(Side::black).toArray();
+      double[] linear = sides.stream().mapToDouble(Side::linear).toArray();
+      return new Inner(
+          sides.stream().mapToInt(Side::end).toArray(),
+          black,
+          linear,
+          Arrays.stream(black).sum(),
+          Arrays.stream(linear).sum());
     }
   }
+
+  private record Side(int end, double black, double linear) {}
 
   /**
    * A pane with gaps.
@@ -62,32 +82,34 @@ final class TrueRadiation {
   private record Gapped(int chain, double area, double rated, Piece.Gaps gaps) {
 
     /** Heat that passes from left to right beside what the network says, W. */
-    double passes(FaceTemperatures faces, double pressure) {
-      double left = faces.leftFace(chain);
-      double right = faces.rightFace(chain);
+    double passes(double[] faces, double pressure) {
+      double left = faces[2 * chain];
+      double right = faces[2 * chain + 1];
       return area * (gaps.conductance(left, right, pressure) - rated) * (left - right);
     }
   }
 
   private final double pressure;
   private final Gapped[] gapped;
-  private final Outer[] outer;
-  private final Inner[][] inner;
+  private final Outer outer;
+  private final Inner[] inner;
 
   TrueRadiation(Skeleton skeleton, NetworkMaker maker, Linearisation at, double pressure) {
     this.pressure = pressure;
+    List<Piece> pieces = skeleton.pieces();
     List<Gapped> panes = new ArrayList<>();
-    List<Outer> outdoorFaces = new ArrayList<>();
-    List<List<Inner>> sides = new ArrayList<>();
+    List<List<Side>> sides = new ArrayList<>();
     skeleton.rooms().forEach(room -> sides.add(new ArrayList<>()));
-    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
-      Piece piece = skeleton.pieces().get(chain);
+    outer = new Outer((int) pieces.stream().filter(TrueRadiation::isOutdoors).count());
+    int outdoors = 0;
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      Piece piece = pieces.get(chain);
       if (piece.gaps().isPresent()) {
         double rated = piece.nodes().conductance(0);
         panes.add(new Gapped(chain, piece.area(), rated, piece.gaps().get()));
       }
-      if (piece.outside() instanceof Piece.Outdoors outdoors) {
-        outdoorFaces.add(Outer.of(chain, outdoors.emittance() * piece.area(), at.left(chain)));
+      if (piece.outside() instanceof Piece.Outdoors out) {
+        outer.set(outdoors++, chain, out.emittance() * piece.area(), at.left(chain));
       } else if (piece.outside() instanceof Piece.OtherRoom other) {
         double black = maker.exchangeArea(other.room(), other.side(), piece.area());
         sides.get(other.room()).add(side(2 * chain, black, at.left(chain), at.star(other.room())));
@@ -98,12 +120,15 @@ final class TrueRadiation {
           .add(side(2 * chain + 1, black, at.right(chain), at.star(piece.room())));
     }
     gapped = panes.toArray(Gapped[]::new);
-    outer = outdoorFaces.toArray(Outer[]::new);
-    inner = sides.stream().map(side -> side.toArray(Inner[]::new)).toArray(Inner[][]::new);
+    inner = sides.stream().map(Inner::of).toArray(Inner[]::new);
   }
 
-  private static Inner side(int end, double black, double face, double star) {
-    return new Inner(end, fourth(black), black * Films.radiative(1, (face + star) / 2));
+  private static boolean isOutdoors(Piece piece) {
+    return piece.outside() instanceof Piece.Outdoors;
+  }
+
+  private static Side side(int end, double black, double face, double star) {
+    return new Side(end, fourth(black), black * Films.radiative(1, (face + star) / 2));
   }
 
   /** What so many m² of black give off for each K⁴, W. */
@@ -114,15 +139,15 @@ final class TrueRadiation {
   /**
    * Tells the differences of all chains.
    *
-   * @param faces temperatures of the faces
+   * @param faces temperatures of the left (2 k) and right (2 k + 1) face of chain k, °C
    * @param gains radiant gains of each room, W
-   * @param ends set to the heat on the left (2 k) and right (2 k + 1) face of chain k, W
+   * @param ends set to the heat on each of them, W
    */
-  void find(FaceTemperatures faces, double[] gains, double[] ends) {
+  void find(double[] faces, double[] gains, double[] ends) {
     Arrays.fill(ends, 0);
-    for (Outer face : outer) {
-      double celsius = faces.leftFace(face.chain);
-      ends[2 * face.chain] = face.a + face.b * celsius - face.c * fourthPower(celsius);
+    for (int i = 0; i < outer.ends.length; i++) {
+      double celsius = faces[outer.ends[i]];
+      ends[outer.ends[i]] = outer.a[i] + outer.b[i] * celsius - outer.c[i] * fourthPower(celsius);
     }
     for (Gapped pane : gapped) {
       double passes = pane.passes(faces, pressure);
@@ -140,27 +165,24 @@ final class TrueRadiation {
     return square * square;
   }
 
-  private static void exchange(Inner[] sides, double gains, FaceTemperatures faces, double[] ends) {
-    double linear = 0;
-    double linearSum = gains;
-    double black = 0;
-    double blackSum = gains;
-    for (Inner side : sides) {
-      double celsius = side.celsius(faces);
-      linear += side.linear;
-      linearSum += side.linear * celsius;
-      black += side.black;
-      blackSum += side.black * fourthPower(celsius);
-    }
-    if (black == 0) {
+  private static void exchange(Inner sides, double gains, double[] faces, double[] ends) {
+    if (sides.blackSum == 0) {
       return;
     }
-    double linearMean = linearSum / linear;
-    double blackMean = blackSum / black;
-    for (Inner side : sides) {
-      double celsius = side.celsius(faces);
-      ends[side.end] +=
-          side.black * (blackMean - fourthPower(celsius)) - side.linear * (linearMean - celsius);
+    double byLinear = gains;
+    double byBlack = gains;
+    for (int i = 0; i < sides.ends.length; i++) {
+      double celsius = faces[sides.ends[i]];
+      double linear = sides.linear[i] * celsius;
+      double black = sides.black[i] * fourthPower(celsius);
+      byLinear += linear;
+      byBlack += black;
+      ends[sides.ends[i]] += linear - black;
+    }
+    double linearMean = byLinear / sides.linearSum;
+    double blackMean = byBlack / sides.blackSum;
+    for (int i = 0; i < sides.ends.length; i++) {
+      ends[sides.ends[i]] += sides.black[i] * blackMean - sides.linear[i] * linearMean;
     }
   }
 }

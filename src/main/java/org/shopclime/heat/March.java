@@ -20,7 +20,7 @@ import java.util.Arrays;
  * with an {@link IllegalArgumentException}. No method but the constructor, {@link #state} and
  * {@link #startSteady} allocates.
  */
-public final class March implements FaceTemperatures {
+public final class March {
 
   /** γ of the scheme, the root of γ² - 2 γ + 1/2 below 1. */
   private static final double GAMMA = 1 - Math.sqrt(0.5);
@@ -220,7 +220,6 @@ public final class March implements FaceTemperatures {
    * @param chain number of the chain
    * @return °C
    */
-  @Override
   public double leftFace(int chain) {
     return now[network.leftFace(chain)];
   }
@@ -241,7 +240,6 @@ public final class March implements FaceTemperatures {
    * @param chain number of the chain
    * @return °C
    */
-  @Override
   public double rightFace(int chain) {
     return now[network.rightFace(chain)];
   }

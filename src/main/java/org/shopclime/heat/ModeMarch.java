@@ -17,7 +17,7 @@ import java.util.Arrays;
  * threads at once. Numbers of rooms, chains and boundaries out of range are refused with an {@link
  * IllegalArgumentException}.
  */
-public final class ModeMarch implements FaceTemperatures {
+public final class ModeMarch {
 
   private final Network network;
   private final Modes modes;
@@ -36,9 +36,13 @@ public final class ModeMarch implements FaceTemperatures {
   private final double[] startTilt;
   private boolean started;
 
-  /** Drive of each end by what is known, and mean and tilt of its face under start and that. */
+  /**
+   * Drive of each end by what is known, that of the other end of its chain, and mean and tilt of
+   * its face under start and both.
+   */
   private final double[] known;
 
+  private final double[] knownBeyond;
   private final double[] knownMean;
   private final double[] knownTilt;
 
@@ -48,10 +52,22 @@ public final class ModeMarch implements FaceTemperatures {
   private final double[] stars;
   private final double[] answer;
 
-  /** Drive of each end by rooms: mean and tilt. */
+  /** Drive of each end by its room and of the other end of its chain by that one's. */
   private final double[] byRoom;
 
   private final double[] byRoomTilt;
+  private final double[] byRoomBeyond;
+  private final double[] byRoomTiltBeyond;
+
+  /** Ends that see rooms, those of one room behind those of the other, and where each begins. */
+  private final int[] roomEnds;
+
+  private final int[] roomStart;
+
+  /** Their conductances, in that order. */
+  private final double[] convective;
+
+  private final double[] radiant;
 
   private final double[] meanFace;
   private final double[] plant;
@@ -102,6 +118,7 @@ public final class ModeMarch implements FaceTemperatures {
     startMean = new double[ends];
     startTilt = new double[ends];
     known = new double[ends];
+    knownBeyond = new double[ends];
     knownMean = new double[ends];
     knownTilt = new double[ends];
     airDrive = new double[2 * rooms];
@@ -111,9 +128,29 @@ public final class ModeMarch implements FaceTemperatures {
     answer = new double[2 * rooms];
     byRoom = new double[ends];
     byRoomTilt = new double[ends];
+    byRoomBeyond = new double[ends];
+    byRoomTiltBeyond = new double[ends];
+    roomStart = new int[rooms + 1];
+    roomEnds = endsByRoom(network, roomStart);
+    convective = Arrays.stream(roomEnds).mapToDouble(e -> network.endConvective[e]).toArray();
+    radiant = Arrays.stream(roomEnds).mapToDouble(e -> network.endRadiant[e]).toArray();
     meanFace = new double[ends];
     plant = new double[rooms];
     boundary = new double[network.boundaries()];
+  }
+
+  private static int[] endsByRoom(Network network, int[] roomStart) {
+    int[] ends = new int[network.endRoom.length];
+    int count = 0;
+    for (int r = 0; r < network.rooms(); r++) {
+      for (int e = 0; e < network.endRoom.length; e++) {
+        if (network.endRoom[e] == r) {
+          ends[count++] = e;
+        }
+      }
+      roomStart[r + 1] = count;
+    }
+    return Arrays.copyOf(ends, count);
   }
 
   /**
@@ -363,56 +400,64 @@ public final class ModeMarch implements FaceTemperatures {
 
   /** The drives of air and stars by what is known. */
   private void drive(Drivers d) {
-    Stride s = stride;
-    for (int r = 0; r < air.length; r++) {
-      double storing = network.airCapacity[r] / s.seconds * air[r];
-      airDrive[2 * r] = storing;
-      airDrive[2 * r + 1] = -storing;
-      starDrive[2 * r] = 0;
-      starDrive[2 * r + 1] = 0;
+    double[] source = d.endSource;
+    for (int e = 0; e < source.length; e += 2) {
+      double left = outerHeat(e, d);
+      double right = outerHeat(e + 1, d);
+      known[e] = left;
+      known[e + 1] = right;
+      knownBeyond[e] = right;
+      knownBeyond[e + 1] = left;
     }
-    for (int k = 0; k < network.chains(); k++) {
-      int left = 2 * k;
-      int right = left + 1;
-      double byLeft = outerHeat(left, d);
-      double byRight = outerHeat(right, d);
-      known[left] = byLeft;
-      known[right] = byRight;
-      double across = s.meanByMean[1][k];
-      double acrossTilt = s.meanByTilt[1][k];
-      knownMean[left] = startMean[left] + s.meanByMean[0][k] * byLeft + across * byRight;
-      knownMean[right] = startMean[right] + across * byLeft + s.meanByMean[2][k] * byRight;
-      knownTilt[right] = startTilt[right] - acrossTilt * byLeft - s.meanByTilt[2][k] * byRight;
-      if (network.endRoom[left] >= 0) {
-        knownTilt[left] = startTilt[left] - s.meanByTilt[0][k] * byLeft - acrossTilt * byRight;
-        give(left);
-      }
-      if (network.endRoom[right] >= 0) {
-        give(right);
-      }
-    }
+    faces(stride);
     for (int r = 0; r < air.length; r++) {
-      if (network.hasStar[r]) {
-        starDrive[2 * r] += d.starSource[r];
-      } else {
-        airDrive[2 * r] += d.starSource[r];
-      }
+      give(r, d);
     }
     for (int l = 0; l < network.linkRoom.length; l++) {
       airDrive[2 * network.linkRoom[l]] +=
           network.linkConductance[l] * d.boundary[network.linkBoundary[l]];
     }
-    s.core.addStars(starDrive, airDrive);
+    stride.core.addStars(starDrive, airDrive);
   }
 
-  private void give(int e) {
-    int mean = 2 * network.endRoom[e];
-    double convective = network.endConvective[e];
-    double radiant = network.endRadiant[e];
-    airDrive[mean] += convective * knownMean[e];
-    airDrive[mean + 1] += convective * knownTilt[e];
-    starDrive[mean] += radiant * knownMean[e];
-    starDrive[mean + 1] += radiant * knownTilt[e];
+  /** Mean and tilt of all faces under start and what is known. */
+  private void faces(Stride s) {
+    double[] own = s.own;
+    double[] beyond = s.beyond;
+    double[] ownTilted = s.ownTilted;
+    double[] beyondTilted = s.beyondTilted;
+    for (int e = 0; e < known.length; e++) {
+      knownMean[e] = startMean[e] + own[e] * known[e] + beyond[e] * knownBeyond[e];
+    }
+    for (int e = 0; e < known.length; e++) {
+      knownTilt[e] = startTilt[e] - ownTilted[e] * known[e] - beyondTilted[e] * knownBeyond[e];
+    }
+  }
+
+  /** What the air and the star of a room get from the faces and what is put into them. */
+  private void give(int r, Drivers d) {
+    double storing = network.airCapacity[r] / stride.seconds * air[r];
+    double airMean = storing;
+    double airTilt = -storing;
+    double starMean = 0;
+    double starTilt = 0;
+    for (int i = roomStart[r]; i < roomStart[r + 1]; i++) {
+      double mean = knownMean[roomEnds[i]];
+      double tilt = knownTilt[roomEnds[i]];
+      airMean += convective[i] * mean;
+      airTilt += convective[i] * tilt;
+      starMean += radiant[i] * mean;
+      starTilt += radiant[i] * tilt;
+    }
+    if (network.hasStar[r]) {
+      starMean += d.starSource[r];
+    } else {
+      airMean += d.starSource[r];
+    }
+    airDrive[2 * r] = airMean;
+    airDrive[2 * r + 1] = airTilt;
+    starDrive[2 * r] = starMean;
+    starDrive[2 * r + 1] = starTilt;
   }
 
   /** The air under the drives found, the sources of heat in it, flows and holds. */
@@ -546,43 +591,31 @@ public final class ModeMarch implements FaceTemperatures {
     }
     facesFound = true;
     stride.core.stars(starDrive, x, stars);
-    double[] convective = network.endConvective;
-    double[] radiant = network.endRadiant;
-    int[] rooms = network.endRoom;
-    Stride s = stride;
-    for (int k = 0; k < network.chains(); k++) {
-      int left = 2 * k;
-      int right = left + 1;
-      int leftRoom = 2 * rooms[left];
-      int rightRoom = 2 * rooms[right];
-      double leftMean = 0;
-      double leftTilt = 0;
-      double rightMean = 0;
-      double rightTilt = 0;
-      if (leftRoom >= 0) {
-        leftMean = convective[left] * x[leftRoom] + radiant[left] * stars[leftRoom];
-        leftTilt = convective[left] * x[leftRoom + 1] + radiant[left] * stars[leftRoom + 1];
+    for (int r = 0; r < air.length; r++) {
+      double airMean = x[2 * r];
+      double airTilt = x[2 * r + 1];
+      double starMean = stars[2 * r];
+      double starTilt = stars[2 * r + 1];
+      for (int i = roomStart[r]; i < roomStart[r + 1]; i++) {
+        int e = roomEnds[i];
+        double mean = convective[i] * airMean + radiant[i] * starMean;
+        double tilt = convective[i] * airTilt + radiant[i] * starTilt;
+        byRoom[e] = mean;
+        byRoomTilt[e] = tilt;
+        byRoomBeyond[e ^ 1] = mean;
+        byRoomTiltBeyond[e ^ 1] = tilt;
       }
-      if (rightRoom >= 0) {
-        rightMean = convective[right] * x[rightRoom] + radiant[right] * stars[rightRoom];
-        rightTilt = convective[right] * x[rightRoom + 1] + radiant[right] * stars[rightRoom + 1];
-      }
-      byRoom[left] = leftMean;
-      byRoom[right] = rightMean;
-      byRoomTilt[left] = leftTilt;
-      byRoomTilt[right] = rightTilt;
-      meanFace[left] =
-          knownMean[left]
-              + s.meanByMean[0][k] * leftMean
-              + s.meanByTilt[0][k] * leftTilt
-              + s.meanByMean[1][k] * rightMean
-              + s.meanByTilt[1][k] * rightTilt;
-      meanFace[right] =
-          knownMean[right]
-              + s.meanByMean[1][k] * leftMean
-              + s.meanByTilt[1][k] * leftTilt
-              + s.meanByMean[2][k] * rightMean
-              + s.meanByTilt[2][k] * rightTilt;
+    }
+    double[] own = stride.own;
+    double[] beyond = stride.beyond;
+    double[] ownTilted = stride.ownTilted;
+    double[] beyondTilted = stride.beyondTilted;
+    // Two short loops, as one of this length is not made into vectors.
+    for (int e = 0; e < meanFace.length; e++) {
+      meanFace[e] = knownMean[e] + own[e] * byRoom[e] + beyond[e] * byRoomBeyond[e];
+    }
+    for (int e = 0; e < meanFace.length; e++) {
+      meanFace[e] += ownTilted[e] * byRoomTilt[e] + beyondTilted[e] * byRoomTiltBeyond[e];
     }
   }
 
@@ -670,7 +703,6 @@ public final class ModeMarch implements FaceTemperatures {
    * @param chain number of the chain
    * @return °C
    */
-  @Override
   public double leftFace(int chain) {
     return meanFace[2 * chain];
   }
@@ -681,9 +713,17 @@ public final class ModeMarch implements FaceTemperatures {
    * @param chain number of the chain
    * @return °C
    */
-  @Override
   public double rightFace(int chain) {
     return meanFace[2 * chain + 1];
+  }
+
+  /**
+   * All faces, mean over the last step or the one last looked at.
+   *
+   * @param into set to the left (2 k) and right (2 k + 1) face of chain k, °C
+   */
+  public void faces(double[] into) {
+    System.arraycopy(meanFace, 0, into, 0, meanFace.length);
   }
 
   /**

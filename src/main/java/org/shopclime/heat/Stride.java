@@ -36,6 +36,16 @@ final class Stride {
 
   final double[][] tiltByTilt;
 
+  /** The same by end: mean of a face under a mean drive at it and at the other end, K/W. */
+  final double[] own;
+
+  final double[] beyond;
+
+  /** Mean under a tilted drive there. */
+  final double[] ownTilted;
+
+  final double[] beyondTilted;
+
   final ModeCore core;
 
   Stride(Modes modes, double seconds) {
@@ -60,7 +70,20 @@ final class Stride {
         add(modes, k, m);
       }
     }
+    own = byEnd(meanByMean[0], meanByMean[2]);
+    beyond = byEnd(meanByMean[1], meanByMean[1]);
+    ownTilted = byEnd(meanByTilt[0], meanByTilt[2]);
+    beyondTilted = byEnd(meanByTilt[1], meanByTilt[1]);
     core = core(network);
+  }
+
+  private static double[] byEnd(double[] left, double[] right) {
+    double[] ends = new double[2 * left.length];
+    for (int k = 0; k < left.length; k++) {
+      ends[2 * k] = left[k];
+      ends[2 * k + 1] = right[k];
+    }
+    return ends;
   }
 
   private void direct(Modes modes, int k) {

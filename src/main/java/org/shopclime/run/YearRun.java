@@ -24,17 +24,18 @@ public final class YearRun {
   private static final double HOUR = 3600;
 
   /** Lengths of step, s: an hour, five minutes, and what these leave of an hour. */
-  private static final double[] LENGTHS = {HOUR, 300, HOUR - 300};
+  private static final double[] LENGTHS = {HOUR, 300, HOUR - 300, HOUR / 4};
 
   /** Number of the length that is a whole hour. */
   static final int WHOLE = 0;
 
   private static final int FINE = 1;
   private static final int REST = 2;
+  private static final int QUARTER = 3;
   private static final int FINE_STEPS = 12;
 
-  /** Days run before the year; the slowest part, slab and soil, forgets within two weeks. */
-  private static final int BEFORE = 60;
+  /** Days run before the year: what a guess leaves of itself is below 0.01 K then. */
+  private static final int BEFORE = 30;
 
   private final ShopYear year;
   private final int before;
@@ -123,17 +124,29 @@ public final class YearRun {
       now = next;
     }
     if (turns || now.rises()) {
-      fine(hour, 0);
+      fine(hour, 0, FINE_STEPS);
     } else if (!tryStep(hour, WHOLE)) {
       step(hour, FINE, 1.0 / FINE_STEPS);
       if (!tryStep(hour, REST)) {
-        fine(hour, 1);
+        quarters(hour);
       }
     }
   }
 
-  private void fine(int hour, int from) {
-    for (int part = from; part < FINE_STEPS; part++) {
+  /** What is left of an hour behind its first step of five minutes. */
+  private void quarters(int hour) {
+    fine(hour, 1, FINE_STEPS / 4);
+    for (int part = FINE_STEPS / 4; part < FINE_STEPS; part += FINE_STEPS / 4) {
+      if (now.look(QUARTER, LENGTHS[QUARTER], (part + FINE_STEPS / 4.0) / FINE_STEPS, false)) {
+        go(hour, QUARTER);
+      } else {
+        fine(hour, part, part + FINE_STEPS / 4);
+      }
+    }
+  }
+
+  private void fine(int hour, int from, int to) {
+    for (int part = from; part < to; part++) {
       step(hour, FINE, (part + 1.0) / FINE_STEPS);
     }
   }

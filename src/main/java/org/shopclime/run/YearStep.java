@@ -53,6 +53,8 @@ final class YearStep {
 
   private double[] found;
 
+  private final double[] faces;
+
   /** That of the last step made, and of the one before. */
   private double[] made;
 
@@ -101,6 +103,7 @@ final class YearStep {
     roomConductance = march.roomConductances();
     taken = new double[faceConductance.length];
     found = new double[faceConductance.length];
+    faces = new double[faceConductance.length];
     made = new double[faceConductance.length];
     madeBefore = new double[faceConductance.length];
     base = new double[rooms];
@@ -111,12 +114,14 @@ final class YearStep {
 
   void start(double celsius) {
     march.start(celsius);
-    year.radiation(march, 0, made);
+    march.faces(faces);
+    year.radiation(faces, 0, made);
   }
 
   /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other) {
-    year.radiation(other.march, hour, made);
+    other.march.faces(faces);
+    year.radiation(faces, hour, made);
     year.radiate(drivers, hour, made);
     march.takeOver(other.march, drivers);
     able = other.able;
@@ -181,7 +186,8 @@ final class YearStep {
         return false;
       }
       march.lookAtFaces();
-      year.radiation(march, hour, found);
+      march.faces(faces);
+      year.radiation(faces, hour, found);
       if (round == MOST_ROUNDS || isStill()) {
         return true;
       }

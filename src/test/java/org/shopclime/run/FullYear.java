@@ -3,12 +3,12 @@ package org.shopclime.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
-import org.shopclime.heat.FaceTemperatures;
 import org.shopclime.heat.March;
 import org.shopclime.unit.Delivered;
 import org.shopclime.unit.PartLoad;
@@ -123,7 +123,7 @@ final class FullYear {
     double[] ends = new double[2 * year.network(year.networkOf(hour)).chains()];
     double[] state = march.state();
     double[] constant = new double[year.rooms()];
-    year.radiation(march, hour, ends);
+    year.radiation(faces(march::leftFace, march::rightFace), hour, ends);
     for (int room = 0; room < year.rooms(); room++) {
       inflow[room] = year.inflow(room, march.air(room), hour);
       entering[room] = march.air(room);
@@ -151,7 +151,7 @@ final class FullYear {
         humidity[room] = water(room, hour, round == ROUNDS);
       }
       if (round < ROUNDS) {
-        year.radiation(means(), hour, ends);
+        year.radiation(faces(march::meanLeftFace, march::meanRightFace), hour, ends);
         for (int room = 0; room < year.rooms(); room++) {
           inflow[room] = year.inflow(room, march.meanAir(room), hour);
           entering[room] = march.meanAir(room);
@@ -172,18 +172,13 @@ final class FullYear {
     return able != null && unit.orElseThrow().room() == room;
   }
 
-  private FaceTemperatures means() {
-    return new FaceTemperatures() {
-      @Override
-      public double leftFace(int chain) {
-        return march.meanLeftFace(chain);
-      }
-
-      @Override
-      public double rightFace(int chain) {
-        return march.meanRightFace(chain);
-      }
-    };
+  private double[] faces(IntToDoubleFunction left, IntToDoubleFunction right) {
+    double[] faces = new double[2 * year.network(0).chains()];
+    for (int chain = 0; chain < faces.length / 2; chain++) {
+      faces[2 * chain] = left.applyAsDouble(chain);
+      faces[2 * chain + 1] = right.applyAsDouble(chain);
+    }
+    return faces;
   }
 
   /** Decides what the plants of a room do; tells the constant heat put into its air, W. */
