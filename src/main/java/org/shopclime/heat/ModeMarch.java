@@ -631,39 +631,78 @@ public final class ModeMarch {
       airBefore[r] = air[r];
       air[r] = x[2 * r] + x[2 * r + 1];
     }
+    for (int k = 0; k < network.chains(); k++) {
+      if (network.endRoom[2 * k] >= 0) {
+        advance(k);
+      } else {
+        advanceFromOutside(k);
+      }
+    }
+    double[] z = sizes;
+    sizes = sizesBefore;
+    sizesBefore = z;
+    System.arraycopy(d.boundary, 0, boundary, 0, boundary.length);
+    started = true;
+    stepped = true;
+  }
+
+  /** The modes of a chain at the end of the step, and what they do to its faces in the next. */
+  private void advance(int k) {
     Stride s = stride;
     double[] z = sizes;
     double[] next = sizesBefore;
-    for (int k = 0; k < network.chains(); k++) {
-      double leftMean = known[2 * k] + byRoom[2 * k];
-      double leftTilt = byRoomTilt[2 * k];
-      double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
-      double rightTilt = byRoomTilt[2 * k + 1];
-      int end = modes.start[k + 1];
-      if (network.endRoom[2 * k] >= 0) {
-        for (int m = modes.start[k]; m < end; m++) {
-          next[m] =
-              s.decay[m] * z[m]
-                  + s.byLeftMean[m] * leftMean
-                  + s.byLeftTilt[m] * leftTilt
-                  + s.byRightMean[m] * rightMean
-                  + s.byRightTilt[m] * rightTilt;
-        }
-      } else {
-        for (int m = modes.start[k]; m < end; m++) {
-          next[m] =
-              s.decay[m] * z[m]
-                  + s.byLeftMean[m] * leftMean
-                  + s.byRightMean[m] * rightMean
-                  + s.byRightTilt[m] * rightTilt;
-        }
-      }
+    double leftMean = known[2 * k] + byRoom[2 * k];
+    double leftTilt = byRoomTilt[2 * k];
+    double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
+    double rightTilt = byRoomTilt[2 * k + 1];
+    double nextLeft = 0;
+    double nextLeftTilt = 0;
+    double nextRight = 0;
+    double nextRightTilt = 0;
+    for (int m = modes.start[k]; m < modes.start[k + 1]; m++) {
+      double size =
+          s.decay[m] * z[m]
+              + s.byLeftMean[m] * leftMean
+              + s.byLeftTilt[m] * leftTilt
+              + s.byRightMean[m] * rightMean
+              + s.byRightTilt[m] * rightTilt;
+      next[m] = size;
+      nextLeft += s.leftMean[m] * size;
+      nextLeftTilt += s.leftTilt[m] * size;
+      nextRight += s.rightMean[m] * size;
+      nextRightTilt += s.rightTilt[m] * size;
     }
-    sizesBefore = z;
-    sizes = next;
-    System.arraycopy(d.boundary, 0, boundary, 0, boundary.length);
-    started = false;
-    stepped = true;
+    startMean[2 * k] = nextLeft;
+    startTilt[2 * k] = nextLeftTilt;
+    startMean[2 * k + 1] = nextRight;
+    startTilt[2 * k + 1] = nextRightTilt;
+  }
+
+  /** The same where no room is on its left, so that nothing is tilted there. */
+  private void advanceFromOutside(int k) {
+    Stride s = stride;
+    double[] z = sizes;
+    double[] next = sizesBefore;
+    double leftMean = known[2 * k];
+    double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
+    double rightTilt = byRoomTilt[2 * k + 1];
+    double nextLeft = 0;
+    double nextRight = 0;
+    double nextRightTilt = 0;
+    for (int m = modes.start[k]; m < modes.start[k + 1]; m++) {
+      double size =
+          s.decay[m] * z[m]
+              + s.byLeftMean[m] * leftMean
+              + s.byRightMean[m] * rightMean
+              + s.byRightTilt[m] * rightTilt;
+      next[m] = size;
+      nextLeft += s.leftMean[m] * size;
+      nextRight += s.rightMean[m] * size;
+      nextRightTilt += s.rightTilt[m] * size;
+    }
+    startMean[2 * k] = nextLeft;
+    startMean[2 * k + 1] = nextRight;
+    startTilt[2 * k + 1] = nextRightTilt;
   }
 
   /**

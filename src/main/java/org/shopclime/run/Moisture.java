@@ -31,6 +31,7 @@ final class Moisture {
   private final double[] exchange;
   private final double[] air;
   private final double[] store;
+  private final Stage[][] stages;
 
   private Moisture(int rooms, double start) {
     airMass = new double[rooms];
@@ -38,6 +39,7 @@ final class Moisture {
     exchange = new double[rooms];
     air = new double[rooms];
     store = new double[rooms];
+    stages = new Stage[rooms][0];
     Arrays.fill(air, start);
     Arrays.fill(store, start);
   }
@@ -146,18 +148,19 @@ final class Moisture {
 
   private Step twoStages(int room, Around around, double coil) {
     int parts = (int) Math.ceil(around.seconds() / LONGEST);
-    Store of = new Store(room, around, GAMMA * around.seconds() / parts);
+    Stage of = stage(room, GAMMA * around.seconds() / parts);
     double steady = around.inflow() * around.outdoor() + around.gain() - coil;
+    double answer = of.answer(around.inflow());
     double w = air[room];
     double s = store[room];
     double mean = 0;
     double highest = w;
     double lowest = w;
     for (int i = 0; i < parts; i++) {
-      double first = of.air(w, s, steady);
+      double first = of.air(w, s, steady, answer);
       double firstStore = of.store(s, first);
       double fromStore = s + ONWARD * (firstStore - s);
-      double next = of.air(w + ONWARD * (first - w), fromStore, steady);
+      double next = of.air(w + ONWARD * (first - w), fromStore, steady, answer);
       mean += (1 - GAMMA) * first + GAMMA * next;
       highest = Math.max(highest, Math.max(first, next));
       lowest = Math.min(lowest, Math.min(first, next));
@@ -169,16 +172,17 @@ final class Moisture {
 
   private Step oneStage(int room, Around around, double saturated, double coil) {
     int parts = (int) Math.ceil(around.seconds() / SHORT);
-    Store of = new Store(room, around, around.seconds() / parts);
+    Stage of = stage(room, around.seconds() / parts);
     double steady = around.inflow() * around.outdoor() + around.gain() - coil;
+    double answer = of.answer(around.inflow());
     double w = air[room];
     double s = store[room];
     double mean = 0;
     double fallen = 0;
     for (int i = 0; i < parts; i++) {
-      double next = of.air(w, s, steady);
+      double next = of.air(w, s, steady, answer);
       if (next > saturated) {
-        fallen += (next - saturated) / of.answer;
+        fallen += (next - saturated) / answer;
         next = saturated;
       }
       s = of.store(s, next);
@@ -188,29 +192,52 @@ final class Moisture {
     return new Step(w, s, mean / parts, fallen / parts, w, w);
   }
 
-  /** Air and store of a room over one stage of a step. */
-  private final class Store {
-    private final double held;
-    private final double k;
-    private final double into;
-    private final double mass;
-    private final double answer;
+  /** The stage of this length; made once, as lengths are few. */
+  private Stage stage(int room, double seconds) {
+    for (Stage stage : stages[room]) {
+      if (stage.seconds == seconds) {
+        return stage;
+      }
+    }
+    Stage made = new Stage(seconds, airMass[room], storeMass[room], exchange[room]);
+    Stage[] more = Arrays.copyOf(stages[room], stages[room].length + 1);
+    more[more.length - 1] = made;
+    stages[room] = more;
+    return made;
+  }
 
-    Store(int room, Around around, double seconds) {
-      held = storeMass[room] / seconds;
-      k = exchange[room];
-      // what the store takes from the air is (next - store) times this, its own change counted in
-      into = k == 0 ? 0 : k * held / (held + k);
-      mass = airMass[room] / seconds;
-      answer = 1 / (mass + around.inflow() + into);
+  /** Air and store of a room over one stage of a step. */
+  private static final class Stage {
+    private final double seconds;
+    private final double mass;
+
+    /** What the store takes from the air is (next - store) times this, its own change counted. */
+    private final double into;
+
+    /** Parts of what the store was and of the air that make what it is next. */
+    private final double keeps;
+
+    private final double takes;
+
+    Stage(double seconds, double airMass, double storeMass, double exchange) {
+      this.seconds = seconds;
+      mass = airMass / seconds;
+      double held = storeMass / seconds;
+      keeps = exchange == 0 ? 1 : held / (held + exchange);
+      takes = exchange == 0 ? 0 : exchange / (held + exchange);
+      into = exchange == 0 ? 0 : exchange * keeps;
     }
 
-    double air(double fromAir, double fromStore, double steady) {
+    double answer(double inflow) {
+      return 1 / (mass + inflow + into);
+    }
+
+    double air(double fromAir, double fromStore, double steady, double answer) {
       return (mass * fromAir + steady + into * fromStore) * answer;
     }
 
     double store(double fromStore, double air) {
-      return k == 0 ? fromStore : (held * fromStore + k * air) / (held + k);
+      return keeps * fromStore + takes * air;
     }
   }
 

@@ -16,24 +16,29 @@ final class SeenHumidity {
   private static final double FLATTEST = -0.5;
 
   private double seen;
+
+  /** What a next try would see. */
+  private double next;
+
   private double before;
   private double missedBefore;
   private double slope = USUAL_SLOPE;
 
   /** Begins with what the air holds. */
   void startFrom(double humidityRatio) {
-    seen = humidityRatio;
+    next = humidityRatio;
     newStep();
   }
 
   /** Begins a step with what the last one ended with. */
   void newStep() {
+    seen = next;
     before = Double.NaN;
   }
 
   /** Goes on where another one stands. */
   void startFrom(SeenHumidity other) {
-    seen = other.seen;
+    next = other.next;
     slope = other.slope;
     newStep();
   }
@@ -43,7 +48,7 @@ final class SeenHumidity {
   }
 
   /**
-   * Learns where a step leads; the next try is nearer.
+   * Learns where a step leads; if that was not near enough, the next try is nearer.
    *
    * @param mean mean humidity ratio of the step, kg/kg
    * @return whether that was near enough
@@ -56,7 +61,11 @@ final class SeenHumidity {
     }
     before = seen;
     missedBefore = missed;
-    seen = Math.max(0, seen - missed / slope);
-    return Math.abs(missed) < CLOSE;
+    next = Math.max(0, seen - missed / slope);
+    if (Math.abs(missed) < CLOSE) {
+      return true;
+    }
+    seen = next;
+    return false;
   }
 }

@@ -1,7 +1,5 @@
 package org.shopclime.run;
 
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.balance.ShopYear;
@@ -29,13 +27,13 @@ public final class YearResult {
   }
 
   private final ShopYear year;
-  private final Map<Figure, double[][]> values = new EnumMap<>(Figure.class);
+
+  /** By figure, room and hour. */
+  private final double[][][] values;
 
   YearResult(ShopYear year) {
     this.year = year;
-    for (Figure figure : Figure.values()) {
-      values.put(figure, new double[year.rooms()][YearWeather.HOURS]);
-    }
+    values = new double[Figure.values().length][year.rooms()][YearWeather.HOURS];
   }
 
   /** Adds a step that lasts some share of an hour. */
@@ -60,7 +58,7 @@ public final class YearResult {
   }
 
   private void put(Figure figure, int room, int hour, double value) {
-    values.get(figure)[room][hour] += value;
+    values[figure.ordinal()][room][hour] += value;
   }
 
   /**
@@ -81,7 +79,7 @@ public final class YearResult {
    * @return mean of the hour
    */
   public double at(Figure figure, int room, int hour) {
-    return values.get(figure)[room][hour];
+    return values[figure.ordinal()][room][hour];
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.shopclime.run;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
@@ -71,6 +72,14 @@ final class YearStep {
   private final double[] constant;
   private final double[] humidity;
 
+  /** Where plants are switched on, what they hold in this step, °C; else infinite. */
+  private final double[] heatedTo;
+
+  private final double[] cooledTo;
+
+  /** What held each room last: 1 heating, -1 cooling, 0 nothing. */
+  private final int[] heldBy;
+
   private int hour;
   private double seconds;
   private double end;
@@ -83,6 +92,13 @@ final class YearStep {
   private Delivered able;
 
   private double entering;
+
+  /** What it was last asked for: hour, air and answer. */
+  private int askedIn = -1;
+
+  private double askedDryBulb;
+  private double askedHumidity;
+  private Delivered answer;
 
   private double entered;
   private double fraction;
@@ -110,6 +126,9 @@ final class YearStep {
     inflow = new double[rooms];
     constant = new double[rooms];
     humidity = new double[rooms];
+    heatedTo = new double[rooms];
+    cooledTo = new double[rooms];
+    heldBy = new int[rooms];
   }
 
   void start(double celsius) {
@@ -172,15 +191,18 @@ final class YearStep {
     if (cooledByUnit >= 0 && able == null) {
       humidityAtUnit.startFrom(moisture.humidityRatio(cooledByUnit));
     }
+    humidityAtUnit.newStep();
     entering = Double.NaN;
     entered = 0;
     for (int room = 0; room < rooms; room++) {
       flow(room, march.air(room));
+      setPoints(room);
     }
     guessRadiation();
     for (int round = 1; ; round++) {
       year.radiate(drivers, hour, taken);
       release();
+      holdAsBefore();
       march.look(drivers);
       if (!controlInThisHumidity() || (whole && jumps())) {
         return false;
@@ -228,19 +250,40 @@ final class YearStep {
     }
   }
 
+  /** What is held at its set point most often goes on being held. */
+  private void holdAsBefore() {
+    for (int room = 0; room < rooms; room++) {
+      if (heldBy[room] != 0) {
+        double setPoint = setPoint(room, heldBy[room]);
+        if (Math.abs(march.air(room) - setPoint) <= THERE) {
+          drivers.hold(room, setPoint);
+        } else {
+          heldBy[room] = 0;
+        }
+      }
+    }
+  }
+
   /** Controls until the unit sees the humidity that it leads to. */
   private boolean controlInThisHumidity() {
-    humidityAtUnit.newStep();
-    for (int round = 1; ; round++) {
-      if (!control()) {
-        return false;
-      }
+    boolean goes = control();
+    for (int round = 1; goes; round++) {
       if (able == null || round == MOST_ROUNDS || (humidityStill() && enteringStill())) {
         return true;
       }
-      release();
-      march.lookAgain(drivers);
+      able = null;
+      if (heldBy[cooledByUnit] == 0) {
+        letGo();
+      }
+      goes = control();
     }
+    return false;
+  }
+
+  private void letGo() {
+    release();
+    Arrays.fill(heldBy, 0);
+    march.lookAgain(drivers);
   }
 
   /** Whether another round would change nothing; the flows it takes are set where it would. */
@@ -323,39 +366,68 @@ final class YearStep {
     return moisture.look(room, around(room), saturated, out);
   }
 
+  private void setPoints(int room) {
+    boolean cools =
+        (room == cooledByUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
+    boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
+    heatedTo[room] = heats ? year.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
+    cooledTo[room] = cools ? year.cooledTo(room) : Double.POSITIVE_INFINITY;
+  }
+
+  private double setPoint(int room, int way) {
+    return way > 0 ? heatedTo[room] : cooledTo[room];
+  }
+
   /** Decides what the plants of all rooms do; false if one starts or stops in a long step. */
   private boolean control() {
     for (int room = 0; room < rooms; room++) {
-      boolean cools =
-          (room == cooledByUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
-      boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
-      if (cools || heats) {
-        double heatedTo = heats ? year.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
-        double cooledTo = cools ? year.cooledTo(room) : Double.POSITIVE_INFINITY;
-        if (!control(room, heatedTo, cooledTo)) {
+      if (heldBy[room] != 0 && !goesOnHolding(room)) {
+        letGo();
+      }
+    }
+    for (int room = 0; room < rooms; room++) {
+      if (heldBy[room] != 0) {
+        if (!fine && switches(room, heldBy[room])) {
           return false;
         }
+      } else if (!control(room)) {
+        return false;
       }
     }
     return true;
   }
 
-  private boolean control(int room, double heatedTo, double cooledTo) {
+  /** Whether a room that is held is rightly held: the network is linear, and its plant tells. */
+  private boolean goesOnHolding(int room) {
+    double plant = heldBy[room] * march.plantAhead(drivers, room);
+    return plant > 0 && plant <= most(room, heldBy[room], setPoint(room, heldBy[room]));
+  }
+
+  /** Whether the plant of a room that is held starts, stops or reaches its most in the step. */
+  private boolean switches(int room, int way) {
+    double plant = way * march.plantAhead(drivers, room);
+    double tilt = Math.abs(march.plantTilt(drivers, room));
+    return (plant < tilt && plant + tilt > TRIFLE)
+        || straddles(plant, tilt, most(room, way, setPoint(room, way)));
+  }
+
+  private boolean control(int room) {
     double air = march.air(room);
     double free = march.ahead(room);
-    if (free > cooledTo) {
-      return bring(room, cooledTo, free, -1);
+    if (free > cooledTo[room]) {
+      return bring(room, free, -1);
     }
-    if (free < heatedTo) {
-      return bring(room, heatedTo, free, 1);
+    if (free < heatedTo[room]) {
+      return bring(room, free, 1);
     }
     // Left to itself it ends where it may be; but on the way there a plant may have been at work.
-    if (!fine && (air > cooledTo + THERE || air < heatedTo - THERE)) {
+    if (!fine && (air > cooledTo[room] + THERE || air < heatedTo[room] - THERE)) {
       return false;
     }
-    if (!fine && (Math.abs(air - cooledTo) <= THERE || Math.abs(air - heatedTo) <= THERE)) {
-      int way = Math.abs(air - cooledTo) <= THERE ? -1 : 1;
-      drivers.hold(room, way < 0 ? cooledTo : heatedTo);
+    boolean mayCool = Math.abs(air - cooledTo[room]) <= THERE;
+    if (!fine && (mayCool || Math.abs(air - heatedTo[room]) <= THERE)) {
+      int way = mayCool ? -1 : 1;
+      drivers.hold(room, setPoint(room, way));
       march.lookAgain(drivers);
       boolean asked =
           way * march.plantAhead(drivers, room) + Math.abs(march.plantTilt(drivers, room)) > TRIFLE;
@@ -372,11 +444,21 @@ final class YearStep {
       return Double.POSITIVE_INFINITY;
     }
     if (able == null) {
-      double mean = Double.isNaN(entering) ? march.air(room) : entering;
-      AirState air = new AirState(Math.max(setPoint, mean), humidityAtUnit.seen(), year.pressure());
-      able = unit.orElseThrow().unit().at(dryBulb, air);
+      able = ask(Math.max(setPoint, Double.isNaN(entering) ? march.air(room) : entering));
     }
     return Math.max(0, able.sensible());
+  }
+
+  private Delivered ask(double enteringDryBulb) {
+    double seen = humidityAtUnit.seen();
+    if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
+      AirState air = new AirState(enteringDryBulb, seen, year.pressure());
+      answer = unit.orElseThrow().unit().at(dryBulb, air);
+      askedIn = hour;
+      askedDryBulb = enteringDryBulb;
+      askedHumidity = seen;
+    }
+    return answer;
   }
 
   /**
@@ -384,23 +466,20 @@ final class YearStep {
    *
    * @param way 1 for heating, -1 for cooling
    */
-  private boolean bring(int room, double setPoint, double free, int way) {
+  private boolean bring(int room, double free, int way) {
+    double setPoint = setPoint(room, way);
     double most = most(room, way, setPoint);
     double missing = way * (setPoint - march.air(room));
     if (missing >= -THERE) {
       drivers.hold(room, setPoint);
       march.lookAgain(drivers);
       double plant = way * march.plantAhead(drivers, room);
-      double tilt = Math.abs(march.plantTilt(drivers, room));
       boolean there = missing <= THERE;
-      if (!fine && !there && plant <= most) {
-        return false;
-      }
-      boolean turns = plant < tilt && plant + tilt > TRIFLE;
-      if (!fine && there && (turns || straddles(plant, tilt, most))) {
+      if (!fine && (there ? switches(room, way) : plant <= most)) {
         return false;
       }
       if (plant >= 0 && plant <= most) {
+        heldBy[room] = way;
         return true;
       }
       drivers.release(room);
