@@ -79,7 +79,7 @@ final class AirOpenings {
   double flow(
       int room, double celsius, HourAir out, Plan plan, int slot, int slots, double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    double density = typedDensity.orElseGet(out::dryAirDensity);
+    double density = typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(

@@ -34,8 +34,14 @@ public final class DaySlots {
 
   private final double[] fractions;
 
+  /** Means of the hours. */
+  private final double[] hours = new double[Profile.HOURS];
+
   private DaySlots(double[] fractions) {
     this.fractions = fractions;
+    for (int hour = 0; hour < hours.length; hour++) {
+      hours[hour] = sum(hour * PER_HOUR, PER_HOUR) / PER_HOUR;
+    }
   }
 
   /**
@@ -132,11 +138,17 @@ public final class DaySlots {
    * @return 0 to 1
    */
   public double mean(int first, int count) {
+    return count == PER_HOUR && first % PER_HOUR == 0
+        ? hours[first / PER_HOUR]
+        : sum(first, count) / count;
+  }
+
+  private double sum(int first, int count) {
     double sum = 0;
     for (int slot = first; slot < first + count; slot++) {
       sum += fractions[slot];
     }
-    return sum / count;
+    return sum;
   }
 
   /** Each slot's level times a factor. */

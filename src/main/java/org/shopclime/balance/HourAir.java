@@ -9,11 +9,17 @@ import org.shopclime.air.MoistAir;
  * @param humidityRatio kg of water per kg of dry air
  * @param pressure Pa
  * @param wind wind at the station's mast, m/s
+ * @param dryAirDensity dry air in a cubic metre, kg
  */
-record HourAir(double dryBulb, double humidityRatio, double pressure, double wind) {
+record HourAir(
+    double dryBulb, double humidityRatio, double pressure, double wind, double dryAirDensity) {
 
-  /** Dry air in a cubic metre, kg. */
-  double dryAirDensity() {
-    return MoistAir.dryAirDensity(dryBulb, humidityRatio, pressure);
+  HourAir(double dryBulb, double humidityRatio, double pressure, double wind) {
+    this(
+        dryBulb,
+        humidityRatio,
+        pressure,
+        wind,
+        MoistAir.dryAirDensity(dryBulb, humidityRatio, pressure));
   }
 }

@@ -9,6 +9,8 @@ import java.util.Arrays;
  */
 final class ModeCore {
 
+  private static final double THIRD = 1.0 / 3;
+
   private final int rooms;
   private final int size;
 
@@ -142,7 +144,7 @@ final class ModeCore {
         }
       }
       rows[2 * r * size + 2 * r] += out;
-      rows[(2 * r + 1) * size + 2 * r + 1] += out / 3;
+      rows[(2 * r + 1) * size + 2 * r + 1] += out * THIRD;
     }
     System.arraycopy(rows, 0, factor, 0, rows.length);
     for (int r = 0; r < rooms; r++) {
@@ -158,37 +160,18 @@ final class ModeCore {
   }
 
   private void factor() {
-    for (int k = 0; k < size; k++) {
-      double pivot = factor[k * size + k];
-      if (!(pivot > 0)) {
-        throw new IllegalStateException(
-            "nothing fixes the temperature of room "
-                + k / 2
-                + ": no boundary, no air from outside and no held room reaches it");
-      }
-      double inverse = 1 / pivot;
-      factor[k * size + k] = inverse;
-      for (int i = k + 1; i < size; i++) {
-        double share = factor[i * size + k] * inverse;
-        factor[i * size + k] = share;
-        if (share != 0) {
-          for (int j = k + 1; j < size; j++) {
-            factor[i * size + j] -= share * factor[k * size + j];
-          }
-        }
-      }
+    int row = Small.factor(factor, size);
+    if (row >= 0) {
+      throw new IllegalStateException(
+          "nothing fixes the temperature of room "
+              + row / 2
+              + ": no boundary, no air from outside and no held room reaches it");
     }
   }
 
   /** Adds to the drives of the air what those of the stars do to it. */
   void addStars(double[] starDrive, double[] airDrive) {
-    for (int i = 0; i < size; i++) {
-      double sum = airDrive[i];
-      for (int j = 0; j < size; j++) {
-        sum += starToAir[i * size + j] * starDrive[j];
-      }
-      airDrive[i] = sum;
-    }
+    Small.addProduct(starToAir, starDrive, airDrive);
   }
 
   /**
@@ -197,30 +180,14 @@ final class ModeCore {
    * @param x drives of the air (temperature and 0 for held rooms); afterwards the air
    */
   void solve(double[] x) {
-    for (int k = 0; k < size; k++) {
-      double known = x[k];
-      for (int i = k + 1; i < size; i++) {
-        x[i] -= factor[i * size + k] * known;
-      }
-    }
-    for (int k = size - 1; k >= 0; k--) {
-      double sum = x[k];
-      for (int j = k + 1; j < size; j++) {
-        sum -= factor[k * size + j] * x[j];
-      }
-      x[k] = sum * factor[k * size + k];
-    }
+    Small.solve(factor, x);
   }
 
   /** The stars under their drives, with the air as it is. */
   void stars(double[] starDrive, double[] air, double[] stars) {
-    for (int i = 0; i < size; i++) {
-      double sum = 0;
-      for (int j = 0; j < size; j++) {
-        sum += starOfDrive[i * size + j] * starDrive[j] + starOfAir[i * size + j] * air[j];
-      }
-      stars[i] = sum;
-    }
+    Arrays.fill(stars, 0);
+    Small.addProduct(starOfDrive, starDrive, stars);
+    Small.addProduct(starOfAir, air, stars);
   }
 
   /** Heat a held room lacks, mean over the step, W. */

@@ -363,34 +363,44 @@ public final class ModeMarch {
     if (started) {
       return;
     }
-    Stride s = stride;
-    double[] z = sizes;
-    for (int k = 0; k < network.chains(); k++) {
-      double leftMean = 0;
-      double rightMean = 0;
-      double rightTilt = 0;
-      int end = modes.start[k + 1];
-      if (network.endRoom[2 * k] >= 0) {
-        double leftTilt = 0;
-        for (int m = modes.start[k]; m < end; m++) {
-          leftMean += s.leftMean[m] * z[m];
-          leftTilt += s.leftTilt[m] * z[m];
-          rightMean += s.rightMean[m] * z[m];
-          rightTilt += s.rightTilt[m] * z[m];
-        }
-        startTilt[2 * k] = leftTilt;
-      } else {
-        for (int m = modes.start[k]; m < end; m++) {
-          leftMean += s.leftMean[m] * z[m];
-          rightMean += s.rightMean[m] * z[m];
-          rightTilt += s.rightTilt[m] * z[m];
-        }
-      }
-      startMean[2 * k] = leftMean;
-      startMean[2 * k + 1] = rightMean;
-      startTilt[2 * k + 1] = rightTilt;
-    }
     started = true;
+    forgetFaces();
+    double[] f = stride.groups;
+    for (int g = 0; g < modes.chainOfGroup.length; g++) {
+      int m = g * Modes.GROUP;
+      answer(f, g, sizes[m], sizes[m + 1], sizes[m + 2], sizes[m + 3]);
+    }
+    faceAnswers();
+  }
+
+  private void forgetFaces() {
+    Arrays.fill(startMean, 0);
+    Arrays.fill(startTilt, 0);
+  }
+
+  /** Adds what a group of modes of these sizes does to its faces, in lengths of the step. */
+  private void answer(double[] f, int group, double a, double b, double c, double d) {
+    int left = 2 * modes.chainOfGroup[group];
+    int right = left + 1;
+    int i = group * Stride.OF_GROUP;
+    startMean[left] += sum(f, i + Stride.LEFT, a, b, c, d);
+    startTilt[left] -= sum(f, i + Stride.LEFT_TILT, a, b, c, d);
+    startMean[right] += sum(f, i + Stride.RIGHT, a, b, c, d);
+    startTilt[right] -= sum(f, i + Stride.RIGHT_TILT, a, b, c, d);
+  }
+
+  private static double sum(double[] f, int i, double a, double b, double c, double d) {
+    return f[i] * a + f[i + 1] * b + (f[i + 2] * c + f[i + 3] * d);
+  }
+
+  private void faceAnswers() {
+    double share = 1 / stride.seconds;
+    for (int e = 0; e < startMean.length; e++) {
+      startMean[e] *= share;
+    }
+    for (int e = 0; e < startTilt.length; e++) {
+      startTilt[e] *= share;
+    }
   }
 
   private double outerHeat(int e, Drivers d) {
@@ -631,13 +641,7 @@ public final class ModeMarch {
       airBefore[r] = air[r];
       air[r] = x[2 * r] + x[2 * r + 1];
     }
-    for (int k = 0; k < network.chains(); k++) {
-      if (network.endRoom[2 * k] >= 0) {
-        advance(k);
-      } else {
-        advanceFromOutside(k);
-      }
-    }
+    advance();
     double[] z = sizes;
     sizes = sizesBefore;
     sizesBefore = z;
@@ -646,63 +650,41 @@ public final class ModeMarch {
     stepped = true;
   }
 
-  /** The modes of a chain at the end of the step, and what they do to its faces in the next. */
-  private void advance(int k) {
-    Stride s = stride;
+  /** The modes at the end of the step, and what they do to the faces in the next of its length. */
+  private void advance() {
+    for (int e = 0; e < known.length; e++) {
+      known[e] += byRoom[e];
+    }
+    forgetFaces();
+    double[] f = stride.groups;
     double[] z = sizes;
     double[] next = sizesBefore;
-    double leftMean = known[2 * k] + byRoom[2 * k];
-    double leftTilt = byRoomTilt[2 * k];
-    double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
-    double rightTilt = byRoomTilt[2 * k + 1];
-    double nextLeft = 0;
-    double nextLeftTilt = 0;
-    double nextRight = 0;
-    double nextRightTilt = 0;
-    for (int m = modes.start[k]; m < modes.start[k + 1]; m++) {
-      double size =
-          s.decay[m] * z[m]
-              + s.byLeftMean[m] * leftMean
-              + s.byLeftTilt[m] * leftTilt
-              + s.byRightMean[m] * rightMean
-              + s.byRightTilt[m] * rightTilt;
-      next[m] = size;
-      nextLeft += s.leftMean[m] * size;
-      nextLeftTilt += s.leftTilt[m] * size;
-      nextRight += s.rightMean[m] * size;
-      nextRightTilt += s.rightTilt[m] * size;
+    for (int g = 0; g < modes.chainOfGroup.length; g++) {
+      int end = 2 * modes.chainOfGroup[g];
+      double left = known[end];
+      double right = known[end + 1];
+      double leftTilt = byRoomTilt[end];
+      double rightTilt = byRoomTilt[end + 1];
+      int m = g * Modes.GROUP;
+      int i = g * Stride.OF_GROUP;
+      double a = f[i] * z[m] + step(f, i, left, right, leftTilt, rightTilt);
+      double b = f[i + 1] * z[m + 1] + step(f, i + 1, left, right, leftTilt, rightTilt);
+      double c = f[i + 2] * z[m + 2] + step(f, i + 2, left, right, leftTilt, rightTilt);
+      double d = f[i + 3] * z[m + 3] + step(f, i + 3, left, right, leftTilt, rightTilt);
+      next[m] = a;
+      next[m + 1] = b;
+      next[m + 2] = c;
+      next[m + 3] = d;
+      answer(f, g, a, b, c, d);
     }
-    startMean[2 * k] = nextLeft;
-    startTilt[2 * k] = nextLeftTilt;
-    startMean[2 * k + 1] = nextRight;
-    startTilt[2 * k + 1] = nextRightTilt;
+    faceAnswers();
   }
 
-  /** The same where no room is on its left, so that nothing is tilted there. */
-  private void advanceFromOutside(int k) {
-    Stride s = stride;
-    double[] z = sizes;
-    double[] next = sizesBefore;
-    double leftMean = known[2 * k];
-    double rightMean = known[2 * k + 1] + byRoom[2 * k + 1];
-    double rightTilt = byRoomTilt[2 * k + 1];
-    double nextLeft = 0;
-    double nextRight = 0;
-    double nextRightTilt = 0;
-    for (int m = modes.start[k]; m < modes.start[k + 1]; m++) {
-      double size =
-          s.decay[m] * z[m]
-              + s.byLeftMean[m] * leftMean
-              + s.byRightMean[m] * rightMean
-              + s.byRightTilt[m] * rightTilt;
-      next[m] = size;
-      nextLeft += s.leftMean[m] * size;
-      nextRight += s.rightMean[m] * size;
-      nextRightTilt += s.rightTilt[m] * size;
-    }
-    startMean[2 * k] = nextLeft;
-    startMean[2 * k + 1] = nextRight;
-    startTilt[2 * k + 1] = nextRightTilt;
+  private static double step(
+      double[] f, int i, double left, double right, double leftTilt, double rightTilt) {
+    return f[i + Stride.LEFT] * left
+        + f[i + Stride.LEFT_TILT] * leftTilt
+        + (f[i + Stride.RIGHT] * right + f[i + Stride.RIGHT_TILT] * rightTilt);
   }
 
   /**

@@ -1,12 +1,23 @@
 package org.shopclime.heat;
 
+import java.util.Arrays;
+
 /** The modes of all chains of a network, one behind the other. Made once and only read. */
 final class Modes {
+
+  /**
+   * Modes that are stepped together; chains are filled up to whole groups with modes that neither
+   * hold nor give anything.
+   */
+  static final int GROUP = 4;
 
   final Network network;
 
   /** First mode of each chain, and behind the last one the number of all modes. */
   final int[] start;
+
+  /** Chain of each group. */
+  final int[] chainOfGroup;
 
   final double[] rate;
   final double[] left;
@@ -34,9 +45,14 @@ final class Modes {
     start = new int[count + 1];
     for (int k = 0; k < count; k++) {
       chains[k] = ChainModes.of(network, k, shaped);
-      start[k + 1] = start[k] + chains[k].count();
+      start[k + 1] = start[k] + (chains[k].count() + GROUP - 1) / GROUP * GROUP;
+    }
+    chainOfGroup = new int[start[count] / GROUP];
+    for (int k = 0; k < count; k++) {
+      Arrays.fill(chainOfGroup, start[k] / GROUP, start[k + 1] / GROUP, k);
     }
     rate = new double[start[count]];
+    Arrays.fill(rate, 1);
     left = new double[start[count]];
     right = new double[start[count]];
     stored = new double[start[count]];
@@ -87,7 +103,7 @@ final class Modes {
 
   /** Sets the modes of a chain that stand for several to where steady drives lead them. */
   void settle(int chain, double leftDrive, double rightDrive, double[] into) {
-    for (int m = start[chain]; m < start[chain + 1]; m++) {
+    for (int m = start[chain]; m < start[chain] + chains[chain].count(); m++) {
       if (chains[chain].shapes[m - start[chain]].length == 0) {
         into[m] = (left[m] * leftDrive + right[m] * rightDrive) / rate[m];
       }

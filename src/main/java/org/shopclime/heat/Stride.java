@@ -11,22 +11,27 @@ final class Stride {
 
   final double seconds;
 
-  /** What is left of each mode. */
-  final double[] decay;
+  /**
+   * What each group of modes does and takes, group after group; the figures of its modes stand side
+   * by side in each of these places.
+   */
+  final double[] groups;
 
-  /** Mean and tilt at the left and the right face of each mode that starts at 1. */
-  final double[] leftMean;
+  /** What is left of a mode. */
+  static final int DECAY = 0;
 
-  final double[] leftTilt;
-  final double[] rightMean;
-  final double[] rightTilt;
+  /**
+   * What a drive of mean or tilt 1 W at either end leaves in a mode. Over the length of the step it
+   * is the mean, or less than nothing the tilt, of that end's face by a mode that starts at 1.
+   */
+  static final int LEFT = Modes.GROUP;
 
-  /** What a drive of mean or tilt 1 W at either end leaves in each mode. */
-  final double[] byLeftMean;
+  static final int LEFT_TILT = 2 * Modes.GROUP;
+  static final int RIGHT = 3 * Modes.GROUP;
+  static final int RIGHT_TILT = 4 * Modes.GROUP;
 
-  final double[] byLeftTilt;
-  final double[] byRightMean;
-  final double[] byRightTilt;
+  /** Figures of one group. */
+  static final int OF_GROUP = 5 * Modes.GROUP;
 
   /** Mean of a face under a mean drive, K/W, by chain: left to left, across, right to right. */
   final double[][] meanByMean;
@@ -51,16 +56,7 @@ final class Stride {
   Stride(Modes modes, double seconds) {
     this.seconds = Check.positive("length of a step, s", seconds);
     Network network = modes.network;
-    int count = modes.count();
-    decay = new double[count];
-    leftMean = new double[count];
-    leftTilt = new double[count];
-    rightMean = new double[count];
-    rightTilt = new double[count];
-    byLeftMean = new double[count];
-    byLeftTilt = new double[count];
-    byRightMean = new double[count];
-    byRightTilt = new double[count];
+    groups = new double[modes.chainOfGroup.length * OF_GROUP];
     meanByMean = new double[3][network.chains()];
     meanByTilt = new double[3][network.chains()];
     tiltByTilt = new double[3][network.chains()];
@@ -99,15 +95,12 @@ final class Stride {
     ModeStep step = ModeStep.of(modes.rate[m] * seconds);
     double left = modes.left[m];
     double right = modes.right[m];
-    decay[m] = step.decay();
-    leftMean[m] = left * step.mean();
-    leftTilt[m] = left * step.tilt();
-    rightMean[m] = right * step.mean();
-    rightTilt[m] = right * step.tilt();
-    byLeftMean[m] = seconds * leftMean[m];
-    byLeftTilt[m] = -seconds * leftTilt[m];
-    byRightMean[m] = seconds * rightMean[m];
-    byRightTilt[m] = -seconds * rightTilt[m];
+    int at = m / Modes.GROUP * OF_GROUP + m % Modes.GROUP;
+    groups[at + DECAY] = step.decay();
+    groups[at + LEFT] = seconds * left * step.mean();
+    groups[at + LEFT_TILT] = -seconds * left * step.tilt();
+    groups[at + RIGHT] = seconds * right * step.mean();
+    groups[at + RIGHT_TILT] = -seconds * right * step.tilt();
     double[] products = {left * left, left * right, right * right};
     for (int way = 0; way < 3; way++) {
       double weight = seconds * products[way];

@@ -7,7 +7,7 @@ package org.shopclime.run;
 final class SeenHumidity {
 
   /** How near is near enough, kg/kg. */
-  static final double CLOSE = 1e-5;
+  static final double CLOSE = 3e-5;
 
   /** How far a step leads from what was seen, for each kg/kg by which that is raised, at first. */
   private static final double USUAL_SLOPE = -2;
