@@ -46,8 +46,8 @@ final class YearStep {
   private final Moisture moisture;
   private final int rooms;
 
-  /** Heat that moves each face by 1 K, by end, W/K. */
-  private final double[] faceConductance;
+  /** Heat that the radiation of a face may be off by, by end, W. */
+  private final double[] faceAllowance;
 
   /** Heat that true radiation adds to each end, W: as taken in a round, and as found after it. */
   private double[] taken;
@@ -61,6 +61,7 @@ final class YearStep {
 
   private double[] madeBefore;
 
+  private static final double NEARLY = 10;private boolean nearly;
   /** Whether the last two steps were long ones. */
   private boolean goesOn;
 
@@ -115,13 +116,14 @@ final class YearStep {
     this.moisture = moisture;
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
-    faceConductance = march.faceConductances();
+    faceAllowance = march.faceConductances();
+    Arrays.setAll(faceAllowance, e -> FACE_CLOSE * faceAllowance[e]);
     roomConductance = march.roomConductances();
-    taken = new double[faceConductance.length];
-    found = new double[faceConductance.length];
-    faces = new double[faceConductance.length];
-    made = new double[faceConductance.length];
-    madeBefore = new double[faceConductance.length];
+    taken = new double[faceAllowance.length];
+    found = new double[faceAllowance.length];
+    faces = new double[faceAllowance.length];
+    made = new double[faceAllowance.length];
+    madeBefore = new double[faceAllowance.length];
     base = new double[rooms];
     inflow = new double[rooms];
     constant = new double[rooms];
@@ -199,6 +201,7 @@ final class YearStep {
       setPoints(room);
     }
     guessRadiation();
+    nearly = false;
     for (int round = 1; ; round++) {
       year.radiate(drivers, hour, taken);
       release();
@@ -208,11 +211,17 @@ final class YearStep {
         return false;
       }
       march.lookAtFaces();
-      march.faces(faces);
-      year.radiation(faces, hour, found);
-      if (round == MOST_ROUNDS || isStill()) {
+      if (nearly) {
         return true;
       }
+      march.faces(faces);
+      year.radiation(faces, hour, found);
+      double airOff = airOff();
+      double allowed = fine ? FINE_FACTOR : 1;
+      if (round == MOST_ROUNDS || (airOff <= allowed && facesWithin(allowed))) {
+        return true;
+      }
+      nearly = airOff < NEARLY * allowed && facesWithin(NEARLY * allowed);
       double[] old = taken;
       taken = found;
       found = old;
@@ -286,40 +295,30 @@ final class YearStep {
     march.lookAgain(drivers);
   }
 
-  /** Whether another round would change nothing; the flows it takes are set where it would. */
-  private boolean isStill() {
-    boolean still = airStill();
-    return facesStill() && still;
-  }
-
-  /** Short steps need not be as close, as the next one follows at once. */
-  private double closeness() {
-    return fine ? FINE_FACTOR : 1;
-  }
-
-  private boolean facesStill() {
+  private boolean facesWithin(double allowed) {
     for (int e = 0; e < taken.length; e++) {
-      if (Math.abs(found[e] - taken[e]) > closeness() * FACE_CLOSE * faceConductance[e]) {
+      if (Math.abs(found[e] - taken[e]) > allowed * faceAllowance[e]) {
         return false;
       }
     }
     return true;
   }
 
-  /** Whether the air flows are those of the air found; they are set to be where not. */
-  private boolean airStill() {
-    boolean still = true;
+  /** How far the air flows were off, in units of what is allowed; they are set where too far. */
+  private double airOff() {
+    double most = 0;
     for (int room = 0; room < rooms; room++) {
       double mean = march.meanAir(room);
       double next = year.inflow(room, mean, hour);
       double moved = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean));
-      if (moved > closeness() * AIR_CLOSE * roomConductance[room]) {
-        still = false;
+      double off = moved / (AIR_CLOSE * roomConductance[room]);
+      most = Math.max(most, off);
+      if (off > 1) {
         inflow[room] = next;
         drivers.inflow(room, next * humidHeat, dryBulb);
       }
     }
-    return still;
+    return most;
   }
 
   /** Whether the unit that cannot hold the room sees the air that it leaves it with. */
@@ -514,8 +513,8 @@ final class YearStep {
     }
     double[] oldest = madeBefore;
     madeBefore = made;
-    made = found;
-    found = oldest;
+    made = nearly ? taken : found;
+    if(nearly)taken=oldest; else found = oldest;
     goesOn = wasLong && !fine;
     wasLong = !fine;
     double removed = 0;
