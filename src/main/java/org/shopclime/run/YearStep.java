@@ -70,6 +70,10 @@ final class YearStep {
 
   private final double[] base;
   private final double[] inflow;
+
+  /** Temperatures of the air for which the flows were found, °C. */
+  private final double[] flowAt;
+
   private final double[] constant;
   private final double[] humidity;
 
@@ -126,6 +130,7 @@ final class YearStep {
     madeBefore = new double[faceAllowance.length];
     base = new double[rooms];
     inflow = new double[rooms];
+    flowAt = new double[rooms];
     constant = new double[rooms];
     humidity = new double[rooms];
     heatedTo = new double[rooms];
@@ -245,8 +250,13 @@ final class YearStep {
   }
 
   private void flow(int room, double celsius) {
-    inflow[room] = year.inflow(room, celsius, hour);
-    drivers.inflow(room, inflow[room] * humidHeat, dryBulb);
+    setFlow(room, year.inflow(room, celsius, hour), celsius);
+  }
+
+  private void setFlow(int room, double flow, double celsius) {
+    inflow[room] = flow;
+    flowAt[room] = celsius;
+    drivers.inflow(room, flow * humidHeat, dryBulb);
   }
 
   private void release() {
@@ -309,13 +319,15 @@ final class YearStep {
     double most = 0;
     for (int room = 0; room < rooms; room++) {
       double mean = march.meanAir(room);
-      double next = year.inflow(room, mean, hour);
-      double moved = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean));
-      double off = moved / (AIR_CLOSE * roomConductance[room]);
-      most = Math.max(most, off);
-      if (off > 1) {
-        inflow[room] = next;
-        drivers.inflow(room, next * humidHeat, dryBulb);
+      double allowed = AIR_CLOSE * roomConductance[room];
+      // Flows grow with the root of the difference at most.
+      if (inflow[room] * humidHeat * Math.abs(mean - flowAt[room]) > allowed) {
+        double next = year.inflow(room, mean, hour);
+        double off = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean)) / allowed;
+        most = Math.max(most, off);
+        if (off > 1) {
+          setFlow(room, next, mean);
+        }
       }
     }
     return most;
