@@ -179,7 +179,8 @@ public final class ShopYear {
   }
 
   /**
-   * Sets temperatures and sources of an hour; air flows, holds and plants are the caller's.
+   * Sets temperatures and sources of an hour, but for those of the faces, which {@link #radiate}
+   * sets; air flows, holds and plants are the caller's.
    *
    * @param into drivers to set, of that hour's network
    * @param hour 0 to 8,759
@@ -211,7 +212,7 @@ public final class ShopYear {
   /**
    * Sets the heat on the faces with more beside it.
    *
-   * @param into drivers of that hour's network, filled by {@link #fill}
+   * @param into drivers of that hour's network
    * @param hour 0 to 8,759
    * @param ends what comes to the hour's own, as from {@link #radiation}, W
    */

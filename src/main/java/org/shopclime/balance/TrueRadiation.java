@@ -27,7 +27,6 @@ final class TrueRadiation {
    * @param b W/K
    * @param c W/K⁴
    */
-  @SuppressWarnings("ArrayRecordComponent") // only read, and never compared
   private record Outer(int[] ends, double[] a, double[] b, double[] c) {
 
     Outer(int count) {
@@ -53,7 +52,6 @@ final class TrueRadiation {
    * @param blackSum sum of the one
    * @param linearSum sum of the other
    */
-  @SuppressWarnings("ArrayRecordComponent") // only read, and never compared
   private record Inner(
       int[] ends, double[] black, double[] linear, double blackSum, double linearSum) {
 

@@ -13,13 +13,10 @@ final class YearDrivers implements HourSink {
   /** Left and right face of each chain. */
   private final double[] faces;
 
-  private final double[] nothing;
-
   YearDrivers(int chains) {
     this.chains = chains;
     boundary = new double[chains * YearWeather.HOURS];
     faces = new double[2 * chains * YearWeather.HOURS];
-    nothing = new double[2 * chains];
   }
 
   private int place(int chain, int hour) {
@@ -52,9 +49,9 @@ final class YearDrivers implements HourSink {
     return boundary[place(chain, hour)];
   }
 
+  /** Sets the temperatures before the boundaries. */
   void fill(Drivers into, int hour) {
     into.boundaries(boundary, place(0, hour));
-    fillFaces(into, hour, nothing);
   }
 
   /** Sets the heat on the faces, with more beside that of the hour. */

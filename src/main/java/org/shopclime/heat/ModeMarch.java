@@ -370,7 +370,7 @@ public final class ModeMarch {
       int m = g * Modes.GROUP;
       answer(f, g, sizes[m], sizes[m + 1], sizes[m + 2], sizes[m + 3]);
     }
-    faceAnswers();
+    faceAnswers(stride);
   }
 
   private void forgetFaces() {
@@ -384,7 +384,9 @@ public final class ModeMarch {
     int right = left + 1;
     int i = group * Stride.OF_GROUP;
     startMean[left] += sum(f, i + Stride.LEFT, a, b, c, d);
-    startTilt[left] -= sum(f, i + Stride.LEFT_TILT, a, b, c, d);
+    if (network.endRoom[left] >= 0) {
+      startTilt[left] -= sum(f, i + Stride.LEFT_TILT, a, b, c, d);
+    }
     startMean[right] += sum(f, i + Stride.RIGHT, a, b, c, d);
     startTilt[right] -= sum(f, i + Stride.RIGHT_TILT, a, b, c, d);
   }
@@ -393,8 +395,8 @@ public final class ModeMarch {
     return f[i] * a + f[i + 1] * b + (f[i + 2] * c + f[i + 3] * d);
   }
 
-  private void faceAnswers() {
-    double share = 1 / stride.seconds;
+  private void faceAnswers(Stride of) {
+    double share = 1 / of.seconds;
     for (int e = 0; e < startMean.length; e++) {
       startMean[e] *= share;
     }
@@ -635,13 +637,30 @@ public final class ModeMarch {
    * @param d the drivers of that look
    */
   public void go(Drivers d) {
+    makeStep(d, stride);
+  }
+
+  /**
+   * Makes the step last looked at and chooses the length of the next.
+   *
+   * @param d the drivers of that look
+   * @param next number of that length, from 0
+   * @throws IllegalArgumentException if there is no such length
+   */
+  public void go(Drivers d, int next) {
+    Check.index("length of step", next, strides.length);
+    makeStep(d, strides[next]);
+  }
+
+  private void makeStep(Drivers d, Stride next) {
     lookAtFaces();
     for (int r = 0; r < air.length; r++) {
       plant[r] = plantAhead(d, r);
       airBefore[r] = air[r];
       air[r] = x[2 * r] + x[2 * r + 1];
     }
-    advance();
+    advance(next);
+    stride = next;
     double[] z = sizes;
     sizes = sizesBefore;
     sizesBefore = z;
@@ -650,8 +669,8 @@ public final class ModeMarch {
     stepped = true;
   }
 
-  /** The modes at the end of the step, and what they do to the faces in the next of its length. */
-  private void advance() {
+  /** The modes at the end of the step, and what they do to the faces in the next one. */
+  private void advance(Stride following) {
     for (int e = 0; e < known.length; e++) {
       known[e] += byRoom[e];
     }
@@ -663,27 +682,31 @@ public final class ModeMarch {
       int end = 2 * modes.chainOfGroup[g];
       double left = known[end];
       double right = known[end + 1];
-      double leftTilt = byRoomTilt[end];
       double rightTilt = byRoomTilt[end + 1];
       int m = g * Modes.GROUP;
       int i = g * Stride.OF_GROUP;
-      double a = f[i] * z[m] + step(f, i, left, right, leftTilt, rightTilt);
-      double b = f[i + 1] * z[m + 1] + step(f, i + 1, left, right, leftTilt, rightTilt);
-      double c = f[i + 2] * z[m + 2] + step(f, i + 2, left, right, leftTilt, rightTilt);
-      double d = f[i + 3] * z[m + 3] + step(f, i + 3, left, right, leftTilt, rightTilt);
+      double a = f[i] * z[m] + step(f, i, left, right, rightTilt);
+      double b = f[i + 1] * z[m + 1] + step(f, i + 1, left, right, rightTilt);
+      double c = f[i + 2] * z[m + 2] + step(f, i + 2, left, right, rightTilt);
+      double d = f[i + 3] * z[m + 3] + step(f, i + 3, left, right, rightTilt);
+      if (network.endRoom[end] >= 0) {
+        double leftTilt = byRoomTilt[end];
+        a += f[i + Stride.LEFT_TILT] * leftTilt;
+        b += f[i + Stride.LEFT_TILT + 1] * leftTilt;
+        c += f[i + Stride.LEFT_TILT + 2] * leftTilt;
+        d += f[i + Stride.LEFT_TILT + 3] * leftTilt;
+      }
       next[m] = a;
       next[m + 1] = b;
       next[m + 2] = c;
       next[m + 3] = d;
-      answer(f, g, a, b, c, d);
+      answer(following.groups, g, a, b, c, d);
     }
-    faceAnswers();
+    faceAnswers(following);
   }
 
-  private static double step(
-      double[] f, int i, double left, double right, double leftTilt, double rightTilt) {
+  private static double step(double[] f, int i, double left, double right, double rightTilt) {
     return f[i + Stride.LEFT] * left
-        + f[i + Stride.LEFT_TILT] * leftTilt
         + (f[i + Stride.RIGHT] * right + f[i + Stride.RIGHT_TILT] * rightTilt);
   }
 

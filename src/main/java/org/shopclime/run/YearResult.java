@@ -28,37 +28,59 @@ public final class YearResult {
 
   private final ShopYear year;
 
-  /** By figure, room and hour. */
-  private final double[][][] values;
+  /** By room and hour. */
+  private final double[][] air;
+
+  private final double[][] operative;
+  private final double[][] humidityRatio;
+  private final double[][] heating;
+  private final double[][] cooling;
+  private final double[][] latent;
+  private final double[][] power;
 
   YearResult(ShopYear year) {
     this.year = year;
-    values = new double[Figure.values().length][year.rooms()][YearWeather.HOURS];
+    air = new double[year.rooms()][YearWeather.HOURS];
+    operative = new double[year.rooms()][YearWeather.HOURS];
+    humidityRatio = new double[year.rooms()][YearWeather.HOURS];
+    heating = new double[year.rooms()][YearWeather.HOURS];
+    cooling = new double[year.rooms()][YearWeather.HOURS];
+    latent = new double[year.rooms()][YearWeather.HOURS];
+    power = new double[year.rooms()][YearWeather.HOURS];
   }
 
   /** Adds a step that lasts some share of an hour. */
-  void add(
-      int room,
-      int hour,
-      double share,
-      double air,
-      double operative,
-      double humidityRatio,
-      double heating,
-      double cooling,
-      double latent,
-      double power) {
-    put(Figure.AIR, room, hour, share * air);
-    put(Figure.OPERATIVE, room, hour, share * operative);
-    put(Figure.HUMIDITY_RATIO, room, hour, share * humidityRatio);
-    put(Figure.HEATING, room, hour, share * heating);
-    put(Figure.COOLING, room, hour, share * cooling);
-    put(Figure.LATENT, room, hour, share * latent);
-    put(Figure.POWER, room, hour, share * power);
+  void add(int room, int hour, double share, double airMean, double radiantMean, double humidity) {
+    air[room][hour] += share * airMean;
+    operative[room][hour] += share * (airMean + radiantMean) / 2;
+    humidityRatio[room][hour] += share * humidity;
   }
 
-  private void put(Figure figure, int room, int hour, double value) {
-    values[figure.ordinal()][room][hour] += value;
+  /** Adds what a plant did in it, W, below 0 for cooling. */
+  void addPlant(int room, int hour, double share, double plant) {
+    if (plant > 0) {
+      heating[room][hour] += share * plant;
+    } else {
+      cooling[room][hour] -= share * plant;
+    }
+  }
+
+  /** Adds what the unit took out beside that, and drew, W. */
+  void addUnit(int room, int hour, double share, double latentHeat, double drawn) {
+    latent[room][hour] += share * latentHeat;
+    power[room][hour] += share * drawn;
+  }
+
+  private double[][] of(Figure figure) {
+    return switch (figure) {
+      case AIR -> air;
+      case OPERATIVE -> operative;
+      case HUMIDITY_RATIO -> humidityRatio;
+      case HEATING -> heating;
+      case COOLING -> cooling;
+      case LATENT -> latent;
+      case POWER -> power;
+    };
   }
 
   /**
@@ -79,7 +101,7 @@ public final class YearResult {
    * @return mean of the hour
    */
   public double at(Figure figure, int room, int hour) {
-    return values[figure.ordinal()][room][hour];
+    return of(figure)[room][hour];
   }
 
   /**

@@ -12,10 +12,10 @@ import org.shopclime.heat.ModeMarch;
  * Runs a shop through a year, with ideal plants, its unit, or neither.
  *
  * <p>Weather and schedules are means of each hour, and most hours are one step. An hour in which
- * the air of a room jumps begins with a step of five minutes; one in which a plant starts, stops or
- * comes to its set point, or the season turns, is made of twelve. What happens in a step is {@link
- * YearStep}'s. The last two months of the year are run before it, so that walls and ground do not
- * begin from a guess.
+ * the air of a room jumps begins with a step of five minutes. One in which a plant starts, stops or
+ * comes to its set point is made of such steps and of quarters in which it does not; one in which
+ * the season turns or a set point rises, of twelve. What happens in a step is {@link YearStep}'s.
+ * The last month of the year is run before it, so that walls and ground do not begin from a guess.
  *
  * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
@@ -23,7 +23,7 @@ public final class YearRun {
 
   private static final double HOUR = 3600;
 
-  /** Lengths of step, s: an hour, five minutes, and what these leave of an hour. */
+  /** Lengths of step, s: an hour, five minutes, what these leave of an hour, and a quarter. */
   private static final double[] LENGTHS = {HOUR, 300, HOUR - 300, HOUR / 4};
 
   /** Number of the length that is a whole hour. */
@@ -33,6 +33,7 @@ public final class YearRun {
   private static final int REST = 2;
   private static final int QUARTER = 3;
   private static final int FINE_STEPS = 12;
+  private static final int QUARTER_STEPS = 3;
 
   /** Days run before the year: what a guess leaves of itself is below 0.01 K then. */
   private static final int BEFORE = 30;
@@ -125,50 +126,54 @@ public final class YearRun {
     }
     if (turns || now.rises()) {
       fine(hour, 0, FINE_STEPS);
-    } else if (!tryStep(hour, WHOLE)) {
-      step(hour, FINE, 1.0 / FINE_STEPS);
-      if (!tryStep(hour, REST)) {
-        quarters(hour);
-      }
-    }
-  }
-
-  /** What is left of an hour behind its first step of five minutes. */
-  private void quarters(int hour) {
-    fine(hour, 1, FINE_STEPS / 4);
-    for (int part = FINE_STEPS / 4; part < FINE_STEPS; part += FINE_STEPS / 4) {
-      if (now.look(QUARTER, LENGTHS[QUARTER], (part + FINE_STEPS / 4.0) / FINE_STEPS, false)) {
-        go(hour, QUARTER);
-      } else {
-        fine(hour, part, part + FINE_STEPS / 4);
+    } else if (!tryStep(hour, WHOLE, FINE_STEPS)) {
+      step(hour, 1);
+      if (!tryStep(hour, REST, FINE_STEPS)) {
+        fine(hour, 1, QUARTER_STEPS);
+        for (int part = QUARTER_STEPS; part < FINE_STEPS; part += QUARTER_STEPS) {
+          if (!tryStep(hour, QUARTER, part + QUARTER_STEPS)) {
+            fine(hour, part, part + QUARTER_STEPS);
+          }
+        }
       }
     }
   }
 
   private void fine(int hour, int from, int to) {
-    for (int part = from; part < to; part++) {
-      step(hour, FINE, (part + 1.0) / FINE_STEPS);
+    for (int part = from + 1; part <= to; part++) {
+      step(hour, part);
     }
   }
 
-  /** A long step, unless a plant starts or stops in it. */
-  private boolean tryStep(int hour, int length) {
-    if (!now.look(length, LENGTHS[length], 1, false)) {
+  /** A long step that ends with a twelfth of the hour, unless a plant starts or stops in it. */
+  private boolean tryStep(int hour, int length, int part) {
+    if (!now.look(length, LENGTHS[length], (double) part / FINE_STEPS, false)) {
       return false;
     }
-    go(hour, length);
+    go(hour, length, part);
     return true;
   }
 
-  private void step(int hour, int length, double end) {
-    now.look(length, LENGTHS[length], end, true);
-    go(hour, length);
+  private void step(int hour, int part) {
+    now.look(FINE, LENGTHS[FINE], (double) part / FINE_STEPS, true);
+    go(hour, FINE, part);
   }
 
-  private void go(int hour, int length) {
-    now.go(ledger);
+  private void go(int hour, int length, int part) {
+    now.go(ledger, likelyAfter(part));
     if (telling) {
       now.tell(result, hour, LENGTHS[length] / HOUR);
     }
+  }
+
+  /** Which length most often follows a step that ends with this twelfth of the hour. */
+  private static int likelyAfter(int part) {
+    if (part == FINE_STEPS) {
+      return WHOLE;
+    }
+    if (part == 1) {
+      return REST;
+    }
+    return part % QUARTER_STEPS == 0 ? QUARTER : FINE;
   }
 }

@@ -18,17 +18,24 @@ import org.shopclime.unit.PartLoad;
  * brought there by constant heat. The unit takes out what holds the set point, or all it can in the
  * mean air of the step. Radiation by the fourth power and air flows are those of the mean
  * temperatures of the round before; rounds end when that moves no face by more than {@value
- * #FACE_CLOSE} K, no air by {@value #AIR_CLOSE} K, and the humidity the unit sees by no more than
- * {@value SeenHumidity#CLOSE}.
+ * RadiatedHeat#CLOSE} K, no air by {@value #AIR_CLOSE} K, and the humidity the unit sees by no more
+ * than {@value SeenHumidity#CLOSE}.
  */
 final class YearStep {
 
   /** How near to its set point a room counts as being there, K. */
   private static final double THERE = 1e-6;
 
-  private static final double FACE_CLOSE = 0.05;
   private static final double AIR_CLOSE = 0.01;
+
+  /** How much further off the rounds of short steps may be, as the next step follows at once. */
   private static final double FINE_FACTOR = 3;
+
+  /**
+   * A round this many times too far off is the last but one: the next one, made from it, is off by
+   * less than a tenth as much.
+   */
+  private static final double NEARLY = 10;
 
   /** How far the air may jump at the start of an hour that is one step, K. */
   private static final double MOST_JUMP = 0.7;
@@ -46,26 +53,11 @@ final class YearStep {
   private final Moisture moisture;
   private final int rooms;
 
-  /** Heat that the radiation of a face may be off by, by end, W. */
-  private final double[] faceAllowance;
+  private final RadiatedHeat radiated;
 
-  /** Heat that true radiation adds to each end, W: as taken in a round, and as found after it. */
-  private double[] taken;
+  /** Whether the last round was known to be near enough before it was looked at. */
+  private boolean nearly;
 
-  private double[] found;
-
-  private final double[] faces;
-
-  /** That of the last step made, and of the one before. */
-  private double[] made;
-
-  private double[] madeBefore;
-
-  private static final double NEARLY = 10;private boolean nearly;
-  /** Whether the last two steps were long ones. */
-  private boolean goesOn;
-
-  private boolean wasLong;
   private final double[] roomConductance;
 
   private final double[] base;
@@ -120,14 +112,8 @@ final class YearStep {
     this.moisture = moisture;
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
-    faceAllowance = march.faceConductances();
-    Arrays.setAll(faceAllowance, e -> FACE_CLOSE * faceAllowance[e]);
+    radiated = new RadiatedHeat(year, march);
     roomConductance = march.roomConductances();
-    taken = new double[faceAllowance.length];
-    found = new double[faceAllowance.length];
-    faces = new double[faceAllowance.length];
-    made = new double[faceAllowance.length];
-    madeBefore = new double[faceAllowance.length];
     base = new double[rooms];
     inflow = new double[rooms];
     flowAt = new double[rooms];
@@ -140,20 +126,15 @@ final class YearStep {
 
   void start(double celsius) {
     march.start(celsius);
-    march.faces(faces);
-    year.radiation(faces, 0, made);
+    radiated.startFrom(march, 0);
   }
 
   /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other) {
-    other.march.faces(faces);
-    year.radiation(faces, hour, made);
-    year.radiate(drivers, hour, made);
+    year.radiate(drivers, hour, radiated.startFrom(other.march, hour));
     march.takeOver(other.march, drivers);
     able = other.able;
     humidityAtUnit.startFrom(other.humidityAtUnit);
-    wasLong = false;
-    goesOn = false;
   }
 
   /** Sets what drives an hour. */
@@ -205,10 +186,10 @@ final class YearStep {
       flow(room, march.air(room));
       setPoints(room);
     }
-    guessRadiation();
+    radiated.guess(!fine);
     nearly = false;
     for (int round = 1; ; round++) {
-      year.radiate(drivers, hour, taken);
+      year.radiate(drivers, hour, radiated.taken());
       release();
       holdAsBefore();
       march.look(drivers);
@@ -219,24 +200,14 @@ final class YearStep {
       if (nearly) {
         return true;
       }
-      march.faces(faces);
-      year.radiation(faces, hour, found);
+      radiated.find(hour);
       double airOff = airOff();
       double allowed = fine ? FINE_FACTOR : 1;
-      if (round == MOST_ROUNDS || (airOff <= allowed && facesWithin(allowed))) {
+      if (round == MOST_ROUNDS || (airOff <= allowed && radiated.isWithin(allowed))) {
         return true;
       }
-      nearly = airOff < NEARLY * allowed && facesWithin(NEARLY * allowed);
-      double[] old = taken;
-      taken = found;
-      found = old;
-    }
-  }
-
-  /** From one long step to the next, radiation goes on changing as it did. */
-  private void guessRadiation() {
-    for (int e = 0; e < taken.length; e++) {
-      taken[e] = fine || !goesOn ? made[e] : 2 * made[e] - madeBefore[e];
+      nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
+      radiated.takeFound();
     }
   }
 
@@ -303,15 +274,6 @@ final class YearStep {
     release();
     Arrays.fill(heldBy, 0);
     march.lookAgain(drivers);
-  }
-
-  private boolean facesWithin(double allowed) {
-    for (int e = 0; e < taken.length; e++) {
-      if (Math.abs(found[e] - taken[e]) > allowed * faceAllowance[e]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** How far the air flows were off, in units of what is allowed; they are set where too far. */
@@ -518,19 +480,14 @@ final class YearStep {
     return plant - tilt < most && plant + tilt > most;
   }
 
-  /** Makes the step that was found. */
-  void go(Optional<DayLedger> ledger) {
+  /** Makes the step that was found; a step of the length with this number is likely to follow. */
+  void go(Optional<DayLedger> ledger, int next) {
     if (able != null) {
       findCoil();
     }
-    double[] oldest = madeBefore;
-    madeBefore = made;
-    made = nearly ? taken : found;
-    if(nearly)taken=oldest; else found = oldest;
-    goesOn = wasLong && !fine;
-    wasLong = !fine;
+    radiated.make(!fine, nearly);
     double removed = 0;
-    march.go(drivers);
+    march.go(drivers, next);
     for (int room = 0; room < rooms; room++) {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
@@ -549,19 +506,15 @@ final class YearStep {
   /** Tells the step that was made. */
   void tell(YearResult result, int of, double share) {
     for (int room = 0; room < rooms; room++) {
-      boolean byUnit = able != null && room == cooledByUnit;
+      result.add(room, of, share, march.meanAir(room), march.meanStar(room), humidity[room]);
       double plant = constant[room] + march.plant(room);
-      result.add(
-          room,
-          of,
-          share,
-          march.meanAir(room),
-          (march.meanAir(room) + march.meanStar(room)) / 2,
-          humidity[room],
-          Math.max(0, plant),
-          Math.max(0, -plant),
-          byUnit ? fraction * able.latent() : 0,
-          byUnit ? able.power() * PartLoad.powerFraction(fraction) : 0);
+      if (plant != 0) {
+        result.addPlant(room, of, share, plant);
+      }
+      if (able != null && room == cooledByUnit) {
+        double power = able.power() * PartLoad.powerFraction(fraction);
+        result.addUnit(room, of, share, fraction * able.latent(), power);
+      }
     }
   }
 }

@@ -69,6 +69,7 @@ class YearDriversTest {
     year.addRight(0, 7, 35);
     Drivers drivers = new Drivers(network);
     year.fill(drivers, 7);
+    year.fillFaces(drivers, 7, new double[2]);
     drivers.hold(0, 20);
     double outer = 1 / 2.0;
     double inner = 1 + 1 / 4.0;
@@ -77,6 +78,7 @@ class YearDriversTest {
         10 / (outer + inner) + 70 * outer / (outer + inner) + 35 * (outer + 1) / (outer + inner);
     assertThat(SteadyState.solve(network, drivers).plant(0)).isCloseTo(-in, within(1e-9));
     year.fill(drivers, 8);
+    year.fillFaces(drivers, 8, new double[2]);
     assertThat(SteadyState.solve(network, drivers).plant(0))
         .isCloseTo(20 / (outer + inner), within(1e-9));
   }

@@ -257,16 +257,12 @@ final class FullYear {
   }
 
   private void tell(int room, int hour, double plant) {
-    result.add(
-        room,
-        hour,
-        1.0 / steps,
-        march.meanAir(room),
-        (march.meanAir(room) + march.meanStar(room)) / 2,
-        humidity[room],
-        Math.max(0, plant),
-        Math.max(0, -plant),
-        cooledByUnit(room) ? fraction * able.latent() : 0,
-        cooledByUnit(room) ? able.power() * PartLoad.powerFraction(fraction) : 0);
+    double share = 1.0 / steps;
+    result.add(room, hour, share, march.meanAir(room), march.meanStar(room), humidity[room]);
+    result.addPlant(room, hour, share, plant);
+    if (cooledByUnit(room)) {
+      double power = able.power() * PartLoad.powerFraction(fraction);
+      result.addUnit(room, hour, share, fraction * able.latent(), power);
+    }
   }
 }
