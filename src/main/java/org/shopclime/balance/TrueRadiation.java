@@ -19,51 +19,54 @@ import org.shopclime.envelope.Films;
  */
 final class TrueRadiation {
 
-  /**
-   * Outer faces, which are left ends of their chains. What each lacks is a + b T - c (T in K)⁴.
-   *
-   * @param ends 2 k for chain k
-   * @param a W
-   * @param b W/K
-   * @param c W/K⁴
-   */
-  private record Outer(int[] ends, double[] a, double[] b, double[] c) {
+  /** Outer faces, left ends of their chains. What each lacks is a + b T - c (T in K)⁴, W. */
+  private static final class Outer {
+
+    /** 2 k for chain k. */
+    private final int[] ends;
+
+    private final double[] a;
+    private final double[] b;
+    private final double[] c;
 
     Outer(int count) {
-      this(new int[count], new double[count], new double[count], new double[count]);
+      ends = new int[count];
+      a = new double[count];
+      b = new double[count];
+      c = new double[count];
     }
 
     /** Sets a face of so many m² of black, made linear at a mean temperature, °C. */
-    void set(int i, int chain, double black, double mean) {
-      double slope = black * Films.radiative(1, mean);
+    void set(int i, int chain, double area, double mean) {
+      double slope = area * Films.radiative(1, mean);
       ends[i] = 2 * chain;
-      a[i] = black * Films.radiated(1, mean) - slope * mean;
+      a[i] = area * Films.radiated(1, mean) - slope * mean;
       b[i] = slope;
-      c[i] = fourth(black);
+      c[i] = fourth(area);
     }
   }
 
-  /**
-   * The sides of a room.
-   *
-   * @param ends 2 k for the left, 2 k + 1 for the right end of chain k
-   * @param black those of black faces that exchange as much, W/K⁴
-   * @param linear their radiant conductances in the network, W/K
-   * @param blackSum sum of the one
-   * @param linearSum sum of the other
-   */
-  private record Inner(
-      int[] ends, double[] black, double[] linear, double blackSum, double linearSum) {
+  /** The sides of a room. */
+  private static final class Inner {
 
-    static Inner of(List<Side> sides) {
-      double[] black = sides.stream().mapToDouble(Side::black).toArray();
-      double[] linear = sides.stream().mapToDouble(Side::linear).toArray();
-      return new Inner(
-          sides.stream().mapToInt(Side::end).toArray(),
-          black,
-          linear,
-          Arrays.stream(black).sum(),
-          Arrays.stream(linear).sum());
+    /** 2 k for the left, 2 k + 1 for the right end of chain k. */
+    private final int[] ends;
+
+    /** Those of black faces that exchange as much, W/K⁴. */
+    private final double[] black;
+
+    /** Their radiant conductances in the network, W/K. */
+    private final double[] linear;
+
+    private final double blackSum;
+    private final double linearSum;
+
+    Inner(List<Side> sides) {
+      ends = sides.stream().mapToInt(Side::end).toArray();
+      black = sides.stream().mapToDouble(Side::black).toArray();
+      linear = sides.stream().mapToDouble(Side::linear).toArray();
+      blackSum = Arrays.stream(black).sum();
+      linearSum = Arrays.stream(linear).sum();
     }
   }
 
@@ -118,7 +121,7 @@ final class TrueRadiation {
           .add(side(2 * chain + 1, black, at.right(chain), at.star(piece.room())));
     }
     gapped = panes.toArray(Gapped[]::new);
-    inner = sides.stream().map(Inner::of).toArray(Inner[]::new);
+    inner = sides.stream().map(Inner::new).toArray(Inner[]::new);
   }
 
   private static boolean isOutdoors(Piece piece) {
