@@ -189,7 +189,8 @@ final class DayRunner {
                 .unit()
                 .at(
                     model.outdoor(slot / DaySlots.PER_HOUR + 1),
-                    new AirState(entering, humidity.seen(), model.pressure()));
+                    new AirState(
+                        entering, humidity.seenAt(entering, model.pressure()), model.pressure()));
         fraction = cool(able, kind, slot);
         coil = Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds));
         entering = march.meanAir(room);

@@ -1,5 +1,7 @@
 package org.shopclime.run;
 
+import org.shopclime.air.MoistAir;
+
 /**
  * Humidity ratio that a unit is taken to see in a step, found so that the step leads to it: by the
  * secant of the last two tries, as what the coil takes out answers strongly to it.
@@ -7,7 +9,7 @@ package org.shopclime.run;
 final class SeenHumidity {
 
   /** How near is near enough, kg/kg. */
-  static final double CLOSE = 3e-5;
+  static final double CLOSE = 1e-5;
 
   /** How far a step leads from what was seen, for each kg/kg by which that is raised, at first. */
   private static final double USUAL_SLOPE = -2;
@@ -43,8 +45,9 @@ final class SeenHumidity {
     newStep();
   }
 
-  double seen() {
-    return seen;
+  /** What is seen in air of this temperature, °C, which is never fog. */
+  double seenAt(double dryBulb, double pressure) {
+    return Math.min(seen, MoistAir.saturationHumidityRatio(dryBulb, pressure));
   }
 
   /**

@@ -62,6 +62,7 @@ final class YearStep {
 
   private final double[] base;
   private final double[] inflow;
+  private final double[] foundFlow;
 
   /** Temperatures of the air for which the flows were found, °C. */
   private final double[] flowAt;
@@ -116,6 +117,7 @@ final class YearStep {
     roomConductance = march.roomConductances();
     base = new double[rooms];
     inflow = new double[rooms];
+    foundFlow = new double[rooms];
     flowAt = new double[rooms];
     constant = new double[rooms];
     humidity = new double[rooms];
@@ -208,6 +210,7 @@ final class YearStep {
       }
       nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
       radiated.takeFound();
+      takeFoundFlows();
     }
   }
 
@@ -276,23 +279,29 @@ final class YearStep {
     march.lookAgain(drivers);
   }
 
-  /** How far the air flows were off, in units of what is allowed; they are set where too far. */
+  /** Finds the air flows of the air found; tells how far off they were, in units of what may be. */
   private double airOff() {
     double most = 0;
     for (int room = 0; room < rooms; room++) {
       double mean = march.meanAir(room);
       double allowed = AIR_CLOSE * roomConductance[room];
+      foundFlow[room] = inflow[room];
       // Flows grow with the root of the difference at most.
       if (inflow[room] * humidHeat * Math.abs(mean - flowAt[room]) > allowed) {
-        double next = year.inflow(room, mean, hour);
-        double off = Math.abs((next - inflow[room]) * humidHeat * (dryBulb - mean)) / allowed;
-        most = Math.max(most, off);
-        if (off > 1) {
-          setFlow(room, next, mean);
-        }
+        foundFlow[room] = year.inflow(room, mean, hour);
+        double moved = (foundFlow[room] - inflow[room]) * humidHeat * (dryBulb - mean);
+        most = Math.max(most, Math.abs(moved) / allowed);
       }
     }
     return most;
+  }
+
+  private void takeFoundFlows() {
+    for (int room = 0; room < rooms; room++) {
+      if (foundFlow[room] != inflow[room]) {
+        setFlow(room, foundFlow[room], march.meanAir(room));
+      }
+    }
   }
 
   /** Whether the unit that cannot hold the room sees the air that it leaves it with. */
@@ -423,7 +432,7 @@ final class YearStep {
   }
 
   private Delivered ask(double enteringDryBulb) {
-    double seen = humidityAtUnit.seen();
+    double seen = humidityAtUnit.seenAt(enteringDryBulb, year.pressure());
     if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
       AirState air = new AirState(enteringDryBulb, seen, year.pressure());
       answer = unit.orElseThrow().unit().at(dryBulb, air);

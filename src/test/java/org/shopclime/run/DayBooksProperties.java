@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -72,6 +73,12 @@ class DayBooksProperties {
     } catch (RoomTooHot e) {
       Assume.that(false);
     }
+  }
+
+  /** In this one a unit was once asked for air a hair moister than fog. */
+  @Example
+  void aRoomOnTheEdgeOfFog() {
+    aCutFaceChangesNoHourOfTheLivedDay(-17102);
   }
 
   /** A face listed in two parts is the same to the unit. */
