@@ -44,6 +44,9 @@ final class ChainModes {
   final double leftToRight;
   final double rightToRight;
 
+  /** What the modes put together were, where shapes are wanted; else nothing. */
+  private final FastModes fast;
+
   private ChainModes(
       double[] rate,
       double[] left,
@@ -52,7 +55,8 @@ final class ChainModes {
       double[][] shapes,
       double leftToLeft,
       double leftToRight,
-      double rightToRight) {
+      double rightToRight,
+      FastModes fast) {
     this.rate = rate;
     this.left = left;
     this.right = right;
@@ -61,6 +65,7 @@ final class ChainModes {
     this.leftToLeft = leftToLeft;
     this.leftToRight = leftToRight;
     this.rightToRight = rightToRight;
+    this.fast = fast;
   }
 
   int count() {
@@ -119,7 +124,62 @@ final class ChainModes {
         new double[0][],
         (1 + rightOuter * resistance) / sum,
         1 / sum,
-        (1 + leftOuter * resistance) / sum);
+        (1 + leftOuter * resistance) / sum,
+        new FastModes());
+  }
+
+  /**
+   * Temperatures of the nodes, times the roots of their capacities.
+   *
+   * @param sizes sizes of modes, those of this chain from {@code at} on
+   * @param at where they begin
+   * @param leftDrive what drives the left end, W; the modes put together have followed it
+   * @param rightDrive what drives the right end, W
+   */
+  double[] nodes(double[] sizes, int at, double leftDrive, double rightDrive) {
+    double[] nodes = fast.nodes(leftDrive, rightDrive);
+    for (int m = 0; m < count(); m++) {
+      for (int i = 0; i < shapes[m].length; i++) {
+        nodes[i] += sizes[at + m] * shapes[m][i];
+      }
+    }
+    return nodes;
+  }
+
+  /**
+   * Sizes of the modes from the temperatures of the nodes. Modes put together get sizes with which
+   * the faces are as the modes make them for which they stand.
+   *
+   * @param nodes as {@link #nodes}
+   * @param into set to the sizes from {@code at} on
+   * @param at where they begin
+   */
+  void take(double[] nodes, double[] into, int at) {
+    int first = -1;
+    int second = -1;
+    for (int m = 0; m < count(); m++) {
+      if (shapes[m].length > 0) {
+        into[at + m] = FastModes.product(shapes[m], nodes);
+      } else if (first < 0) {
+        first = m;
+      } else {
+        second = m;
+      }
+    }
+    if (first >= 0) {
+      double[] faces = fast.faces(nodes);
+      double[] beside = second >= 0 ? new double[] {left[second], right[second]} : fast.direction();
+      double across = left[first] * beside[1] - right[first] * beside[0];
+      boolean alone = beside[0] == 0 && beside[1] == 0;
+      into[at + first] =
+          alone
+              ? (left[first] * faces[0] + right[first] * faces[1])
+                  / (left[first] * left[first] + right[first] * right[first])
+              : (faces[0] * beside[1] - faces[1] * beside[0]) / across;
+      if (second >= 0) {
+        into[at + second] = (left[first] * faces[1] - right[first] * faces[0]) / across;
+      }
+    }
   }
 
   /**
@@ -259,13 +319,16 @@ final class ChainModes {
     ChainModes modes() {
       double leftFactor = leftSide.share() / firstRoot;
       double rightFactor = rightSide.share() / lastRoot;
-      Kept kept = new Kept(leftSide, rightSide);
+      Kept kept = new Kept(leftSide, rightSide, rows.length > 3 ? size : 0);
       Band fast = new Band();
       for (int m = 0; m < size; m++) {
         double l = leftFactor * rows[0][m];
         double r = rightFactor * rows[1][m];
         if (diagonal[m] * TOGETHER > 1) {
           fast.add(diagonal[m], l, r);
+          if (rows.length > 3) {
+            kept.fast.add(diagonal[m], l, r, shape(m));
+          }
         } else {
           kept.add(Math.max(0, diagonal[m]), l, r, rows[2][m], shape(m));
         }
@@ -346,8 +409,10 @@ final class ChainModes {
     private double leftDirect;
     private double across;
     private double rightDirect;
+    private final FastModes fast;
 
-    Kept(Side left, Side right) {
+    Kept(Side left, Side right, int nodes) {
+      fast = new FastModes(nodes);
       leftOuter = left.outer();
       rightOuter = right.outer();
       leftDirect = left.direct();
@@ -365,6 +430,7 @@ final class ChainModes {
         leftDirect += left * left / rate;
         across += left * right / rate;
         rightDirect += right * right / rate;
+        fast.direct(left, right);
       } else {
         double stored = (leftOuter * left + rightOuter * right) / rate;
         add(rate, left, right, stored, new double[0]);
@@ -386,7 +452,8 @@ final class ChainModes {
           shapes.toArray(double[][]::new),
           leftDirect,
           across,
-          rightDirect);
+          rightDirect,
+          fast);
     }
   }
 }

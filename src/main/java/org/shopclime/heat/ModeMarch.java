@@ -70,6 +70,10 @@ public final class ModeMarch {
   private final double[] radiant;
 
   private final double[] meanFace;
+
+  /** Drive of each end at the end of the last step. */
+  private final double[] endDrives;
+
   private final double[] plant;
   private final double[] boundary;
   private boolean stepped;
@@ -135,6 +139,7 @@ public final class ModeMarch {
     convective = Arrays.stream(roomEnds).mapToDouble(e -> network.endConvective[e]).toArray();
     radiant = Arrays.stream(roomEnds).mapToDouble(e -> network.endRadiant[e]).toArray();
     meanFace = new double[ends];
+    endDrives = new double[ends];
     plant = new double[rooms];
     boundary = new double[network.boundaries()];
   }
@@ -330,32 +335,18 @@ public final class ModeMarch {
   /**
    * Goes on from where the march of another network stands.
    *
-   * <p>Modes faster than ten minutes are taken as settled.
+   * <p>What modes faster than ten minutes stand for is taken as settled under what drove it last.
    *
-   * @param other march made by {@link #handingOver}, as this one; its network differs from this in
-   *     the films of its ends only
-   * @param d what drives this network next, under which the fast modes are settled
+   * @param other march made by {@link #handingOver}, as this one, which has made a step; its
+   *     network differs from this in the films of its ends only
    * @throws IllegalArgumentException if the networks differ in more
    */
-  public void takeOver(ModeMarch other, Drivers d) {
-    Network.same(network, d.network);
-    modes.takeOver(other.modes, other.sizes, sizes);
+  public void takeOver(ModeMarch other) {
+    modes.takeOver(other.modes, other.sizes, other.endDrives, sizes);
     System.arraycopy(other.air, 0, air, 0, air.length);
     System.arraycopy(other.stars, 0, stars, 0, stars.length);
     System.arraycopy(other.meanFace, 0, meanFace, 0, meanFace.length);
-    for (int k = 0; k < network.chains(); k++) {
-      modes.settle(k, settledDrive(2 * k, d), settledDrive(2 * k + 1, d), sizes);
-    }
     rest();
-  }
-
-  private double settledDrive(int e, Drivers d) {
-    double heat = outerHeat(e, d);
-    int room = network.endRoom[e];
-    if (room >= 0) {
-      heat += network.endConvective[e] * air[room] + network.endRadiant[e] * stars[2 * room];
-    }
-    return heat;
   }
 
   /** What the modes do to the faces over the step if nothing drives them. */
@@ -673,6 +664,7 @@ public final class ModeMarch {
   private void advance(Stride following) {
     for (int e = 0; e < known.length; e++) {
       known[e] += byRoom[e];
+      endDrives[e] = known[e] + byRoomTilt[e];
     }
     forgetFaces();
     double[] f = stride.groups;

@@ -76,48 +76,21 @@ final class Modes {
   }
 
   /**
-   * The same temperatures in the modes of a network that differs in films only; modes that stand
-   * for several are left at 0.
+   * The same temperatures in the modes of a network that differs in films only.
    *
    * @param from modes whose sizes are known
    * @param sizes those sizes
-   * @param into sizes of these modes
+   * @param drives what drives the ends there, W, left and right of chain after chain
+   * @param into set to the sizes of these modes
    * @throws IllegalArgumentException if the nodes differ
    */
-  void takeOver(Modes from, double[] sizes, double[] into) {
+  void takeOver(Modes from, double[] sizes, double[] drives, double[] into) {
     if (from.chains.length != chains.length) {
       throw new IllegalArgumentException("the networks differ in their chains");
     }
     for (int k = 0; k < chains.length; k++) {
-      for (int m = 0; m < chains[k].count(); m++) {
-        double[] mine = chains[k].shapes[m];
-        double sum = 0;
-        for (int n = 0; mine.length > 0 && n < from.chains[k].count(); n++) {
-          double[] theirs = from.chains[k].shapes[n];
-          sum += theirs.length == 0 ? 0 : sizes[from.start[k] + n] * product(mine, theirs);
-        }
-        into[start[k] + m] = sum;
-      }
+      double[] nodes = from.chains[k].nodes(sizes, from.start[k], drives[2 * k], drives[2 * k + 1]);
+      chains[k].take(nodes, into, start[k]);
     }
-  }
-
-  /** Sets the modes of a chain that stand for several to where steady drives lead them. */
-  void settle(int chain, double leftDrive, double rightDrive, double[] into) {
-    for (int m = start[chain]; m < start[chain] + chains[chain].count(); m++) {
-      if (chains[chain].shapes[m - start[chain]].length == 0) {
-        into[m] = (left[m] * leftDrive + right[m] * rightDrive) / rate[m];
-      }
-    }
-  }
-
-  private static double product(double[] one, double[] other) {
-    if (one.length != other.length) {
-      throw new IllegalArgumentException("the networks differ in their nodes");
-    }
-    double sum = 0;
-    for (int i = 0; i < one.length; i++) {
-      sum += one[i] * other[i];
-    }
-    return sum;
   }
 }

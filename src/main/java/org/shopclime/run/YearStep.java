@@ -134,7 +134,7 @@ final class YearStep {
   /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other) {
     year.radiate(drivers, hour, radiated.startFrom(other.march, hour));
-    march.takeOver(other.march, drivers);
+    march.takeOver(other.march);
     able = other.able;
     humidityAtUnit.startFrom(other.humidityAtUnit);
   }

@@ -16,6 +16,7 @@ import org.shopclime.heat.AdaptiveMarch;
 import org.shopclime.heat.DenseMarch;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
+import org.shopclime.heat.ModeMarch;
 import org.shopclime.heat.Network;
 
 /**
@@ -48,6 +49,20 @@ final class BenchDay {
 
   /** The ways compared. */
   enum Way {
+    /** Ours by modes, as the year's run steps: a step an hour. */
+    MODES_1 {
+      @Override
+      Solver solver(BenchDay day) {
+        return day.modes(1);
+      }
+    },
+    /** Ours by modes, 4 steps an hour. */
+    MODES_4 {
+      @Override
+      Solver solver(BenchDay day) {
+        return day.modes(4);
+      }
+    },
     /** Ours, 4 steps an hour. */
     MARCH_4 {
       @Override
@@ -136,13 +151,14 @@ final class BenchDay {
 
   private final Network network;
   private final Drivers[] hours = new Drivers[HOURS];
+  private final Drivers means;
   private final double[] start;
 
   BenchDay() {
     ShopModel model = BenchShop.model();
     network = model.network();
     DayDrivers day = model.drivers(DayKind.WORKING, component -> true, 0);
-    Drivers means = new Drivers(network);
+    means = new Drivers(network);
     day.fillMeans(means);
     flow(means, model.meanOutdoor());
     for (int hour = 0; hour < HOURS; hour++) {
@@ -185,6 +201,14 @@ final class BenchDay {
   Solver march(int steps) {
     March march = new March(network, HOUR / steps);
     return new Stepped(steps, () -> march.restore(start), march::step, room -> march.meanAir(room));
+  }
+
+  Solver modes(int steps) {
+    ModeMarch march = new ModeMarch(network, HOUR / steps);
+    march.startSteady(means);
+    double[] steady = march.state();
+    return new Stepped(
+        steps, () -> march.restore(steady), march::step, room -> march.meanAir(room));
   }
 
   Solver dense(int steps) {

@@ -21,6 +21,8 @@ public class SolverBenchmark {
 
   /** One of {@link BenchDay.Way}. */
   @Param({
+    "MODES_1",
+    "MODES_4",
     "MARCH_4",
     "MARCH_12",
     "DENSE_4",

@@ -127,7 +127,7 @@ public class YearBenchmark {
         drive.inflow(room, flow * humidHeat, dryBulb);
       }
       if (marches.get(number) != now) {
-        marches.get(number).takeOver(now, drive);
+        marches.get(number).takeOver(now);
         now = marches.get(number);
       }
       now.step(drive);

@@ -200,7 +200,7 @@ class ModeMarchTest {
         before.step(drivers);
       }
     }
-    after.takeOver(before, drivers);
+    after.takeOver(before);
     before.step(drivers);
     after.step(drivers);
     for (int room = 0; room < 2; room++) {
