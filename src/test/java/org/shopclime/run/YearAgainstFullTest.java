@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.shopclime.run.YearResult.Figure.AIR;
 import static org.shopclime.run.YearResult.Figure.COOLING;
 import static org.shopclime.run.YearResult.Figure.HEATING;
+import static org.shopclime.run.YearResult.Figure.LATENT;
 import static org.shopclime.run.YearResult.Figure.POWER;
 
 import java.nio.file.Path;
@@ -36,10 +37,10 @@ import org.shopclime.shop.Shop;
 class YearAgainstFullTest {
 
   private static final double CLOSE = 0.05;
-  private static final double WORST = 0.3;
+  private static final double WORST = 0.2;
 
-  /** Hours in which the fast parts of walls have settled. */
-  private static final int SETTLING = 3;
+  /** Energy of which a share need not be told: steps of the reference move as much, kWh. */
+  private static final double LITTLE = 0.2;
 
   private static final List<YearWeather> YEARS = new ArrayList<>();
 
@@ -57,30 +58,30 @@ class YearAgainstFullTest {
 
   /**
    * The shop of two rooms and 25 surfaces in the day types of Mobile: energies to 0.1 %, peaks to
-   * 0.5 %, air to 0.05 K in all but 10 of 8,760 hours.
+   * 0.5 %, air to 0.05 K in all but 2 of 8,760 hours, those in which the season turns counted.
    */
   @ParameterizedTest
   @ValueSource(strings = {"UNIT", "IDEAL", "NONE"})
   void theShopOfTwentyFiveSurfaces(RoomCooling cooling) {
-    agrees(BenchShop.shop(), cooling, mobile(), new Limits(0.001, 10));
+    agrees(BenchShop.shop(), cooling, mobile(), new Limits(0.001, 2));
   }
 
   /**
    * Others, in a made year that swings more than any real one, and in recorded years, in which the
-   * sun comes out all at once: energies to 0.3 %, air to 0.05 K in all but 2 % of the hours, 6 % in
-   * bare metal.
+   * sun comes out all at once: energies to 0.15 %, air to 0.05 K in all but 1 % of the hours, 6 %
+   * in bare metal.
    */
   @ParameterizedTest
   @CsvSource({
-    "bare-studs, UNIT, 175",
-    "insulated, UNIT, 175",
-    "insulated-foam-door, IDEAL, 175",
-    "insulated-foam-door, NONE, 175",
+    "bare-studs, UNIT, 90",
+    "insulated, UNIT, 90",
+    "insulated-foam-door, IDEAL, 90",
+    "insulated-foam-door, NONE, 90",
     "metal, IDEAL, 530"
   })
   void hoursAreThoseOfTheFullNetwork(String name, RoomCooling cooling, int hours) {
     for (int number = 0; number < (name.equals("insulated") ? YEARS.size() : 1); number++) {
-      agrees(shop(name), cooling, YEARS.get(number), new Limits(0.003, hours));
+      agrees(shop(name), cooling, YEARS.get(number), new Limits(0.0015, hours));
     }
   }
 
@@ -102,6 +103,7 @@ class YearAgainstFullTest {
       energyAgrees(HEATING, room, told, full, limits.energy());
       energyAgrees(COOLING, room, told, full, limits.energy());
       energyAgrees(POWER, room, told, full, limits.energy());
+      energyAgrees(LATENT, room, told, full, limits.energy());
       temperaturesAgree(room, told, full, limits.hours());
     }
   }
@@ -129,7 +131,7 @@ class YearAgainstFullTest {
     double energy = full.kilowattHours(figure, room);
     assertThat(told.kilowattHours(figure, room))
         .as("%s of room %s, kWh", figure, room)
-        .isCloseTo(energy, within(share * energy));
+        .isCloseTo(energy, within(Math.max(share * energy, LITTLE)));
     double peak = full.at(figure, room, full.peakHour(figure, room));
     assertThat(told.at(figure, room, told.peakHour(figure, room)))
         .as("peak %s of room %s, W", figure, room)
@@ -137,15 +139,11 @@ class YearAgainstFullTest {
   }
 
   private static void temperaturesAgree(int room, YearResult told, YearResult full, int hours) {
-    ShopYear year = full.year();
     int beyond = 0;
-    for (int hour = SETTLING; hour < YearWeather.HOURS; hour++) {
-      // Fast parts of the walls begin anew where the films of the season change, twice a year.
-      if (year.networkOf(hour) == year.networkOf(hour - SETTLING)) {
-        double off = Math.abs(told.at(AIR, room, hour) - full.at(AIR, room, hour));
-        assertThat(off).as("air of room %s in hour %s", room, hour).isLessThan(WORST);
-        beyond += off > CLOSE ? 1 : 0;
-      }
+    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+      double off = Math.abs(told.at(AIR, room, hour) - full.at(AIR, room, hour));
+      assertThat(off).as("air of room %s in hour %s", room, hour).isLessThan(WORST);
+      beyond += off > CLOSE ? 1 : 0;
     }
     assertThat(beyond).as("hours beyond %s K in room %s", CLOSE, room).isLessThanOrEqualTo(hours);
   }
