@@ -9,16 +9,26 @@ import java.util.List;
  */
 final class FastModes {
 
-  /**
-   * A mode.
-   *
-   * @param rate 1/s
-   * @param left its weight at the left face
-   * @param right at the right face
-   * @param shape its size in each node that has a capacity, times the root of that
-   */
-  @SuppressWarnings("ArrayRecordComponent")
-  private record Mode(double rate, double left, double right, double[] shape) {}
+  private static final class Mode {
+
+    /** 1/s. */
+    private final double rate;
+
+    /** Weights at the faces. */
+    private final double left;
+
+    private final double right;
+
+    /** Its size in each node that has a capacity, times the root of that. */
+    private final double[] shape;
+
+    Mode(double rate, double left, double right, double[] shape) {
+      this.rate = rate;
+      this.left = left;
+      this.right = right;
+      this.shape = shape;
+    }
+  }
 
   private final int size;
   private final List<Mode> modes = new ArrayList<>();
