@@ -1,6 +1,7 @@
 package org.shopclime.app;
 
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +54,61 @@ public final class Commands {
    */
   static int run(String[] args, PrintWriter out, PrintWriter err, FormLauncher form) {
     Session session = new Session(out, err, form);
+    if (isPlainSize(args)) {
+      return plainSize(args, session);
+    }
+    return parsed(args, session);
+  }
+
+  /**
+   * Whether the words are the usual ones: {@code size}, at most one file, at most one {@code
+   * --json}. They mean the same to the parser of the command line, which takes longer to load than
+   * everything else before the answer.
+   */
+  static boolean isPlainSize(String[] args) {
+    int files = 0;
+    int json = 0;
+    for (int i = 1; i < args.length; i++) {
+      if (args[i].equals("--json")) {
+        json++;
+      } else if (args[i].isBlank() || "-@\"'".indexOf(args[i].charAt(0)) >= 0) {
+        return false;
+      } else {
+        files++;
+      }
+    }
+    return args.length > 0 && args[0].equals("size") && files <= 1 && json <= 1;
+  }
+
+  private static int plainSize(String[] args, Session session) {
+    Path file = null;
+    boolean json = false;
+    try {
+      for (int i = 1; i < args.length; i++) {
+        if (args[i].equals("--json")) {
+          json = true;
+        } else {
+          file = Path.of(args[i]);
+        }
+      }
+    } catch (InvalidPathException notAFile) {
+      return parsed(args, session); // which says what is wrong with it
+    }
+    int code;
+    try {
+      code = SizeVerb.answer(session, Optional.ofNullable(file), Optional.empty(), json, null);
+    } catch (RuntimeException | Error fault) {
+      code = ownFault(session, fault);
+    }
+    session.out().flush();
+    session.err().flush();
+    return code;
+  }
+
+  /** Runs a command line that is read by its parser. */
+  static int parsed(String[] args, Session session) {
+    PrintWriter out = session.out();
+    PrintWriter err = session.err();
     CommandLine line = new CommandLine(new NoVerb(session));
     verbs(args).forEach(verb -> line.addSubcommand(verb(verb, session)));
     line.getCommandSpec()

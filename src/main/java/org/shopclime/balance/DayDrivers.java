@@ -50,12 +50,32 @@ public final class DayDrivers implements HourSink {
    * @param slots number of slots, within one hour
    */
   public void fill(Drivers into, int slot, int slots) {
-    int hour = slot / DaySlots.PER_HOUR;
+    fillHour(into, slot / DaySlots.PER_HOUR);
+    fillGains(into, slot, slots);
+  }
+
+  /**
+   * Fills in what stays as it is through an hour: boundaries, and sources at the ends of chains.
+   *
+   * @param into drivers
+   * @param hour 0 to 23
+   */
+  public void fillHour(Drivers into, int hour) {
     for (int chain = 0; chain < boundary.length; chain++) {
       into.boundary(chain, boundary[chain][hour]);
       into.leftSource(chain, left[chain][hour]);
       into.rightSource(chain, right[chain][hour]);
     }
+  }
+
+  /**
+   * Fills in the means of the gains in the rooms over some slots.
+   *
+   * @param into drivers
+   * @param slot first slot
+   * @param slots number of slots
+   */
+  public void fillGains(Drivers into, int slot, int slots) {
     for (int room = 0; room < air.length; room++) {
       into.airSource(room, mean(air[room], slot, slots));
       into.starSource(room, mean(star[room], slot, slots));

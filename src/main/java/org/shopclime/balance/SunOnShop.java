@@ -130,8 +130,24 @@ final class SunOnShop {
     }
   }
 
-  /** Which way a face looks, in degrees. */
-  private record Direction(double tilt, double azimuth) {}
+  /**
+   * Which way a face looks, in degrees. Compared by hand: what a record does by itself is linked at
+   * run time, which takes longer than all the comparing.
+   */
+  private record Direction(double tilt, double azimuth) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Direction direction
+          && Double.compare(tilt, direction.tilt) == 0
+          && Double.compare(azimuth, direction.azimuth) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * Double.hashCode(tilt) + Double.hashCode(azimuth);
+    }
+  }
 
   /** Whether a path is one more through the face of the path before it. */
   private static boolean isAsBefore(List<Piece> pieces, int chain) {

@@ -8,6 +8,7 @@ import org.shopclime.shop.Board;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopEdit;
+import org.shopclime.shop.ShopParts;
 
 /**
  * What could be changed, one thing at a time. A change that leaves the shop as it is, or that no
@@ -47,7 +48,7 @@ final class Changes {
     all.forEach(
         (name, change) -> {
           Shop after = change.apply(shop);
-          if (!after.equals(shop)) {
+          if (!ShopParts.alike(after, shop)) {
             changed.put(name, after);
           }
         });

@@ -2,7 +2,6 @@ package org.shopclime.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
@@ -33,6 +32,9 @@ public final class Sizing {
   /** Efficiency of the units tried where the shop has none: CEER 10.9 BTU/Wh. */
   private static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
 
+  /** What a size that holds mostly has over the load: where the search for it begins. */
+  private static final double USUAL_RESERVE = 1.1;
+
   private final Shop shop;
   private final Climates climates;
   private final HotDay day;
@@ -56,14 +58,12 @@ public final class Sizing {
    */
   public CoreAnswer core() {
     ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
-    return core(held, new UnitSearch(held, room(shop)));
+    Optional<LivedDay> unit = unitDay(new UnitSearch(held, room(shop)));
+    return new CoreAnswer(day, room(shop), PeakLoad.of(held), unit, withoutUnit(shop, day));
   }
 
-  private CoreAnswer core(ShopModel held, UnitSearch search) {
-    int room = room(shop);
-    ShopLoad load = PeakLoad.of(held);
-    Optional<LivedDay> unit = shop.unit().map(owned -> search.day(cooling(shop)));
-    return new CoreAnswer(day, room, load, unit, withoutUnit(shop, day));
+  private Optional<LivedDay> unitDay(UnitSearch search) {
+    return shop.unit().map(owned -> search.day(cooling(shop)));
   }
 
   /** What the shop's own unit does. */
@@ -83,37 +83,77 @@ public final class Sizing {
    */
   public SizeAnswer answer(List<Warning> found, Progress progress) {
     Steps steps = new Steps(progress);
-    steps.at("loads", 0);
-    ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
-    UnitSearch search = new UnitSearch(held, room(shop));
-    CoreAnswer core = core(held, search);
-    steps.at("sizes", 0.2);
-    OptionalDouble recommended = recommended(shop, search);
-    Optional<UnitAnswer> unit =
-        core.unit().map(lived -> unit(lived, search, shop.unit().orElseThrow()));
-    steps.at("what would change it", 0.3);
-    List<Change> changes = changes(steps);
-    steps.at("what is not known", 0.6);
-    Band band = new Unsure(shop, day).band(core.indoorPeak(), steps, 0.6, 0.98);
-    steps.at("winter", 0.98);
-    WinterAnswer winter = winter();
+    steps.at("loads and sizes", 0);
+    Later<Own> own = new Later<>(this::own);
+    Later<LivedDay> without = new Later<>(() -> withoutUnit(shop, day));
+    Later<WinterAnswer> winter = new Later<>(this::winter);
+    Unsure unsure = new Unsure(shop, day);
+    List<Later<Change>> changes = new ArrayList<>();
+    Changes.of(shop).forEach((name, after) -> changes.add(new Later<>(() -> change(name, after))));
+    List<Later<Double>> peaks = unsure.peaks();
+    // One batch of all, the longest first, so that no thread waits for another.
+    List<Later<?>> all = new ArrayList<>(List.of(own, without));
+    all.addAll(changes);
+    all.addAll(peaks);
+    all.add(winter);
+    Batch.within(steps, "loads, sizes, changes, what is not known", 0, 0.98)
+        .run(all, Later::find)
+        .stream()
+        .forEach(Batch.Outcome::orThrow);
+    CoreAnswer core =
+        new CoreAnswer(day, room(shop), own.found().load(), own.found().day(), without.found());
+    Band band = unsure.band(core.indoorPeak(), peaks.stream().map(Later::found).toList());
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
     warnings.addAll(GainWarnings.of(shop));
     steps.at("done", 1);
-    return new SizeAnswer(shop, core, unit, recommended, band, changes, winter, warnings);
+    return new SizeAnswer(
+        shop,
+        core,
+        own.found().unit(),
+        own.found().recommended(),
+        band,
+        changes.stream().map(Later::found).toList(),
+        winter.found(),
+        warnings);
+  }
+
+  /** What is told of the shop as it is. */
+  private record Own(
+      ShopLoad load,
+      Optional<LivedDay> day,
+      Optional<UnitAnswer> unit,
+      OptionalDouble recommended) {}
+
+  private Own own() {
+    ShopModel held = ShopModel.cooling(shop, day, ShopModel.Holding.HELD);
+    UnitSearch search = new UnitSearch(held, room(shop));
+    ShopLoad load = PeakLoad.of(held);
+    Optional<LivedDay> lived = unitDay(search);
+    return new Own(
+        load,
+        lived,
+        lived.map(each -> unit(each, search, shop.unit().orElseThrow())),
+        recommended(shop, search, lived, load.total().peak()));
   }
 
   /** Smallest size that holds; none where no room is meant to be cooled. */
-  private static OptionalDouble recommended(Shop shop, UnitSearch search) {
-    boolean cooled = shop.rooms().get(room(shop)).use() == RoomUse.COOLED;
-    return cooled ? search.smallestThatHolds(units(shop)) : OptionalDouble.empty();
+  private static OptionalDouble recommended(
+      Shop shop, UnitSearch search, Optional<LivedDay> lived, double load) {
+    if (shop.rooms().get(room(shop)).use() != RoomUse.COOLED) {
+      return OptionalDouble.empty();
+    }
+    double own = shop.unit().map(CoolingUnit::capacity).orElse(0.0);
+    boolean fails = lived.isPresent() && !lived.get().holds();
+    boolean holds = lived.isPresent() && lived.get().holds();
+    return search.smallestThatHolds(
+        units(shop), fails ? own : 0, holds ? own : Double.POSITIVE_INFINITY, USUAL_RESERVE * load);
   }
 
   private UnitAnswer unit(LivedDay lived, UnitSearch search, CoolingUnit owned) {
     Cooling cooling = cooling(owned, owned.capacity(), room(shop));
-    OptionalDouble keepsUpTo = search.keepsUpTo(cooling);
+    OptionalDouble keepsUpTo = search.keepsUpTo(cooling, lived);
     int hour = lived.peakHour();
     Optional<String> reason =
         keepsUpTo.isPresent()
@@ -134,15 +174,6 @@ public final class Sizing {
         Verdict.of(lived, keepsUpTo, day.peak()));
   }
 
-  private List<Change> changes(Steps steps) {
-    List<Map.Entry<String, Shop>> changed = List.copyOf(Changes.of(shop).entrySet());
-    return Batch.within(steps, "what would change it", 0.3, 0.6)
-        .run(changed, entry -> change(entry.getKey(), entry.getValue()))
-        .stream()
-        .map(Batch.Outcome::orThrow)
-        .toList();
-  }
-
   private Change change(String name, Shop after) {
     ShopModel model = ShopModel.cooling(after, day, ShopModel.Holding.HELD);
     UnitSearch search = new UnitSearch(model, room(after));
@@ -154,15 +185,14 @@ public final class Sizing {
       sensible += each.sensible().at(hour);
       latent += each.latent().at(hour);
     }
-    LivedDay lived =
-        after.unit().isPresent() ? search.day(cooling(after)) : withoutUnit(after, day);
+    Optional<LivedDay> lived = cooling(after).map(unit -> search.day(Optional.of(unit)));
     return new Change(
         name,
         sensible,
         latent,
-        lived.peakTemperature(),
-        recommended(after, search),
-        after.unit().isPresent() && lived.holds());
+        lived.orElseGet(() -> withoutUnit(after, day)).peakTemperature(),
+        recommended(after, search, lived, sensible + latent),
+        lived.isPresent() && lived.get().holds());
   }
 
   /** The day without a unit, radiation reckoned for the temperatures of a room left to itself. */

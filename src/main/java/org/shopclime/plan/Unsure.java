@@ -1,8 +1,8 @@
 package org.shopclime.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.HotDay;
 import org.shopclime.run.Cooling;
@@ -18,12 +18,34 @@ final class Unsure {
   /** A swing below this is none, K (0.2 °F). */
   private static final double NOTHING = 0.2 / 1.8;
 
+  private static final List<Choice> ENDS = List.of(Choice.KIND, Choice.UNKIND);
+
   private final Shop shop;
   private final HotDay day;
+  private final List<SpanPlace> unknowns;
 
   Unsure(Shop shop, HotDay day) {
     this.shop = shop;
     this.day = day;
+    this.unknowns = Unknowns.of(shop);
+  }
+
+  /**
+   * Highest room temperatures to be found: for each unknown that with it alone at its kind end and
+   * at its unkind one, the others likely; then those with all at their kind ends and all at their
+   * unkind ones. None where all is known.
+   */
+  List<Later<Double>> peaks() {
+    List<Later<Double>> peaks = new ArrayList<>();
+    for (SpanPlace unknown : unknowns) {
+      for (Choice choice : ENDS) {
+        peaks.add(new Later<>(() -> peak(Unknowns.chooseOne(shop, unknown, choice))));
+      }
+    }
+    for (Choice choice : unknowns.isEmpty() ? List.<Choice>of() : ENDS) {
+      peaks.add(new Later<>(() -> peak(Unknowns.choose(shop, choice))));
+    }
+    return peaks;
   }
 
   /**
@@ -31,31 +53,14 @@ final class Unsure {
    * kind to its unkind end, the others likely.
    *
    * @param likely peak with all of them likely, °C
-   * @param steps told how far it is
-   * @param from part of the whole at the start
-   * @param to part of the whole at the end
+   * @param peaks those of {@link #peaks}, °C
    * @return band; it holds the likely peak
    */
-  Band band(double likely, Steps steps, double from, double to) {
-    List<SpanPlace> unknowns = Unknowns.of(shop);
+  Band band(double likely, List<Double> peaks) {
     if (unknowns.isEmpty()) {
       return new Band(likely, likely, Optional.empty());
     }
     int last = 2 * unknowns.size();
-    double[] peaks =
-        Batch.within(steps, "what is not known", from, to)
-            .run(
-                IntStream.rangeClosed(0, last + 1).boxed().toList(),
-                run -> {
-                  Choice choice = run % 2 == 0 ? Choice.KIND : Choice.UNKIND;
-                  return peak(
-                      run >= last
-                          ? Unknowns.choose(shop, choice)
-                          : Unknowns.chooseOne(shop, unknowns.get(run / 2), choice));
-                })
-            .stream()
-            .mapToDouble(Batch.Outcome::orThrow)
-            .toArray();
     int most = 0;
     for (int i = 1; i < unknowns.size(); i++) {
       if (swing(peaks, i) > swing(peaks, most)) {
@@ -64,15 +69,15 @@ final class Unsure {
     }
     SpanPlace place = unknowns.get(most);
     return new Band(
-        Math.min(likely, Math.min(peaks[last], peaks[last + 1])),
-        Math.max(likely, Math.max(peaks[last], peaks[last + 1])),
+        Math.min(likely, Math.min(peaks.get(last), peaks.get(last + 1))),
+        Math.max(likely, Math.max(peaks.get(last), peaks.get(last + 1))),
         swing(peaks, most) < NOTHING
             ? Optional.empty()
             : Optional.of(place.label() + " (" + place.of() + ")"));
   }
 
-  private static double swing(double[] peaks, int unknown) {
-    return Math.abs(peaks[2 * unknown + 1] - peaks[2 * unknown]);
+  private static double swing(List<Double> peaks, int unknown) {
+    return Math.abs(peaks.get(2 * unknown + 1) - peaks.get(2 * unknown));
   }
 
   private double peak(Shop chosen) {

@@ -83,6 +83,10 @@ final class QuantityReader {
         return named; // a fraction may be a pitch or a part of a degree
       }
     }
+    Optional<BigDecimal> simple = simple(entry, text);
+    if (simple.isPresent()) {
+      return simple;
+    }
     if (kind == Kind.R_VALUE) {
       Matcher named = R_NAME.matcher(text);
       if (named.matches()) {
@@ -108,6 +112,50 @@ final class QuantityReader {
   }
 
   /** Terms of falling units, such as feet and inches. */
+  /**
+   * Digits, perhaps a point and more digits, and a unit: what most texts are. Everything else, and
+   * units not known, are left to the patterns, which take long where nothing is compiled.
+   */
+  private static Optional<BigDecimal> simple(UnitTable.Entry entry, String text) {
+    int end = digits(text, 0);
+    if (end > 0 && end < text.length() && text.charAt(end) == '.') {
+      end = digits(text, end + 1);
+    }
+    int next = end;
+    while (next < text.length() && text.charAt(next) == ' ') {
+      next++;
+    }
+    char after = next < text.length() ? text.charAt(next) : ' ';
+    boolean plain =
+        end > 0
+            && (after == ' ' || after == '%' || after == '"' || (after >= 'a' && after <= 'z'))
+            && !(next == end && after == 'e')
+            && isKeyboard(text);
+    if (!plain) {
+      return Optional.empty();
+    }
+    BigDecimal number = new BigDecimal(text.substring(0, end));
+    return unit(entry, text.substring(end)).map(unit -> unit.toSi(number));
+  }
+
+  private static boolean isKeyboard(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Where the digits that begin at a place end. */
+  private static int digits(String text, int from) {
+    int at = from;
+    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    return at;
+  }
+
   private static Optional<BigDecimal> compound(UnitTable.Entry entry, String text) {
     boolean negative = text.startsWith("-");
     String rest = negative ? text.substring(1) : text;
@@ -137,6 +185,10 @@ final class QuantityReader {
   }
 
   private static Optional<BigDecimal> compassOrPitch(String text) {
+    boolean isNumber = !text.isEmpty() && Character.isDigit(text.charAt(0));
+    if (isNumber && !text.contains("in") && text.indexOf('/') < 0 && text.indexOf(':') < 0) {
+      return Optional.empty();
+    }
     String words =
         text.replaceAll("[\\s-]", "")
             .replace("north", "n")
@@ -156,7 +208,12 @@ final class QuantityReader {
 
   private static Optional<Unit> unit(UnitTable.Entry entry, String written) {
     String key = UnitText.plain(written);
-    return entry.all().stream().filter(unit -> unit.spellings().contains(key)).findFirst();
+    for (Unit unit : entry.all()) {
+      if (unit.spellings().contains(key)) {
+        return Optional.of(unit);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The number in six groups of {@link #NUMBER}, of which the first is given. */

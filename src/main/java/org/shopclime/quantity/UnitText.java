@@ -62,6 +62,29 @@ final class UnitText {
    */
   static String plain(String unit) {
     String stripped = unit.strip();
+    return isSimple(stripped) ? stripped : plainBySearching(stripped);
+  }
+
+  /** Whether none of the searches can find anything; they take long where nothing is compiled. */
+  private static boolean isSimple(String unit) {
+    int slashes = 0;
+    for (int i = 0; i < unit.length(); i++) {
+      char c = unit.charAt(i);
+      if (c == '/') {
+        slashes++;
+      } else if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || "\"'%".indexOf(c) >= 0)) {
+        return false;
+      }
+    }
+    return slashes <= 1
+        && !unit.contains("btuh")
+        && !unit.contains("deg")
+        && !unit.contains("sq")
+        && !unit.contains("cu")
+        && !unit.contains("hr");
+  }
+
+  private static String plainBySearching(String stripped) {
     if (SEPARATED_DIGIT.matcher(stripped).find()) {
       return "?";
     }

@@ -16,11 +16,11 @@ import org.shopclime.unit.Limit;
 import org.shopclime.unit.PartLoad;
 
 /**
- * Runs days of a shop in steps of five minutes: temperatures, humidity, and the unit in the loop.
- * The unit is on from the start of work to its end, breaks included; it takes out what holds the
- * set point, or all it can. What it can is taken for the mean air of each step, in a few rounds;
- * air flows are those of its start; {@code LivedDayTest} halves the step. Cooled rooms that no unit
- * cools float.
+ * Runs days of a shop in steps of five minutes, and of half an hour where nothing happens in it
+ * ({@link ShopDays#isQuiet}): temperatures, humidity, and the unit in the loop. The unit is on from
+ * the start of work to its end, breaks included; it takes out what holds the set point, or all it
+ * can. What it can is taken for the mean air of each step, in a few rounds; air flows are those of
+ * its start; {@code LivedDayTest} halves the step. Cooled rooms that no unit cools float.
  */
 final class DayRunner {
 
@@ -32,25 +32,44 @@ final class DayRunner {
   /** Most rounds in which the unit finds the mean air of the step it makes. */
   private static final int MOST_ROUNDS = 12;
 
+  /** How near its air must be found, K and kg/kg. */
+  private static final double NEAR = 0.02;
+
+  private static final double NEAR_HUMIDITY = 5e-5;
+
   private final ShopDays days;
   private final ShopModel model;
   private final Optional<Cooling> cooling;
   private final int room;
   private final int parts;
-  private final double seconds;
+  private final boolean strides;
   private final ModeMarch march;
   private final Drivers drivers;
   private final Moisture moisture;
   private final double[] inflow;
+  private int slots = 1;
+
+  /** What the drivers of chains were last filled with. */
+  private int filledHour = -1;
+
+  private DayKind filledKind = DayKind.IDLE;
+  private double seconds;
+
+  /** Mean air that the unit is taken to see, carried from step to step while it is on. */
+  private final SeenHumidity humidity = new SeenHumidity();
+
+  private double entering;
+  private double meanWater;
+  private boolean isOn;
   private Sums sums = new Sums();
   private Optional<DayLedger> ledger = Optional.empty();
 
   DayRunner(ShopDays days, Optional<Cooling> cooling, int room) {
-    this(days, cooling, room, 1);
+    this(days, cooling, room, days.march(), true, 1);
   }
 
   /**
-   * A runner with shorter steps.
+   * A runner whose steps are all alike.
    *
    * @param days the shop on a day
    * @param cooling the unit, if any
@@ -58,13 +77,29 @@ final class DayRunner {
    * @param parts number of steps in five minutes
    */
   DayRunner(ShopDays days, Optional<Cooling> cooling, int room, int parts) {
+    this(
+        days,
+        cooling,
+        room,
+        new ModeMarch(days.model().network(), DaySlots.SECONDS / parts),
+        false,
+        parts);
+  }
+
+  private DayRunner(
+      ShopDays days,
+      Optional<Cooling> cooling,
+      int room,
+      ModeMarch march,
+      boolean strides,
+      int parts) {
     this.days = days;
     this.model = days.model();
     this.cooling = cooling;
     this.room = room;
     this.parts = parts;
-    seconds = DaySlots.SECONDS / parts;
-    march = new ModeMarch(model.network(), seconds);
+    this.strides = strides;
+    this.march = march;
     drivers = new Drivers(model.network());
     moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
@@ -110,16 +145,33 @@ final class DayRunner {
 
   /** Goes to a state, or to a guess of one. */
   void restore(State state) {
+    go(state, 0);
+  }
+
+  /**
+   * Goes to a guess of the state in which a day like the last one begins. Air may be as moist as
+   * that one left it: what counts as saturated then was the mean air of its last step, which may be
+   * warmer than the air at its end.
+   */
+  void guess(State state) {
+    go(state, 1);
+  }
+
+  private void go(State state, double share) {
+    double[] left = moisture.state();
+    march.choose(0);
     march.restore(state.heat);
     moisture.restore(state.water);
     for (int r = 0; r < model.rooms(); r++) {
-      moisture.within(r, march.air(r), model.pressure());
+      double saturated = MoistAir.saturationHumidityRatio(march.air(r), model.pressure());
+      moisture.within(r, Math.max(saturated, share * left[r]));
     }
   }
 
   /** Begins with the steady state under the mean of an idle day. */
   void startSteady() {
     days.drivers(DayKind.IDLE).fillMeans(drivers);
+    filledHour = -1;
     for (int r = 0; r < model.rooms(); r++) {
       drivers.release(r);
       double flow = 0;
@@ -160,27 +212,64 @@ final class DayRunner {
    * @throws RoomTooHot if a room gets hotter than {@link #HOTTEST}
    */
   void run(DayKind kind) {
+    runWhile(kind, Set.of(), Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Runs one day, given up after the first hour that fails.
+   *
+   * @param kind working or idle day
+   * @param judged hours that must be held, hour ending 1 to 24
+   * @param limit highest hourly mean of the room air that counts as held, °C
+   * @return whether all of them were held; if not, the runner stands in the middle of the day
+   * @throws RoomTooHot as {@link #run}
+   */
+  boolean runWhile(DayKind kind, Set<Integer> judged, double limit) {
     sums = new Sums();
+    isOn = false;
     notTooHot();
-    for (int since = 0; since < DaySlots.COUNT; since++) {
+    for (int since = 0; since < DaySlots.COUNT; since += slots) {
       int slot = (days.start() + since) % DaySlots.COUNT;
+      stride(kind, slot);
       for (int part = 0; part < parts; part++) {
         step(kind, slot);
       }
+      int hour = slot / DaySlots.PER_HOUR;
+      if ((slot + slots) % DaySlots.PER_HOUR == 0
+          && judged.contains(hour + 1)
+          && meanAir(hour) > limit) {
+        return false;
+      }
     }
+    return true;
+  }
+
+  private double meanAir(int hour) {
+    return sums.of[0][hour] / (DaySlots.PER_HOUR * parts);
+  }
+
+  /** Chooses the length of the steps to come. */
+  private void stride(DayKind kind, int slot) {
+    boolean far = strides && slot % ShopDays.STRIDE == 0 && days.isQuiet(kind, slot);
+    slots = far ? ShopDays.STRIDE : 1;
+    seconds = slots * DaySlots.SECONDS / parts;
+    march.choose(far ? 1 : 0);
   }
 
   private void step(DayKind kind, int slot) {
     prepare(kind, slot);
     march.look(drivers);
-    flowAgain(kind, slot);
+    boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
+    if (on) {
+      guessAir();
+      flowAgain(kind, slot, entering);
+    } else {
+      flowAgain(kind, slot, march.meanAir(room));
+    }
     double fraction = 0;
     double coil = 0;
     Delivered able = null;
-    if (cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot)) {
-      double entering = march.air(room);
-      SeenHumidity humidity = new SeenHumidity();
-      humidity.startFrom(moisture.humidityRatio(room));
+    if (on) {
       boolean found = false;
       for (int round = 0; round < MOST_ROUNDS && !found; round++) {
         able =
@@ -193,31 +282,58 @@ final class DayRunner {
                         entering, humidity.seenAt(entering, model.pressure()), model.pressure()));
         fraction = cool(able, kind, slot);
         coil = Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds));
-        entering = march.meanAir(room);
-        flowAgain(kind, slot);
-        found = humidity.isFound(look(room, kind, slot, coil).mean()) && round > 0;
+        double missed = march.meanAir(room) - entering;
+        entering += missed;
+        flowAgain(kind, slot, entering);
+        meanWater = look(room, around(room, kind, slot), coil).mean();
+        found = humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR;
       }
     }
+    isOn = on;
     march.go(drivers);
     notTooHot();
+    double water = 0;
     for (int r = 0; r < model.rooms(); r++) {
       double taken = r == room ? coil : 0;
-      moisture.go(r, look(r, kind, slot, taken), around(r, kind, slot), taken, ledger);
+      Moisture.Around around = around(r, kind, slot);
+      Moisture.Step wet = look(r, around, taken);
+      if (r == room) {
+        water = told(wet);
+      }
+      moisture.go(r, wet, around, taken, ledger);
     }
     if (ledger.isPresent()) {
       double removed = able == null ? 0 : fraction * able.sensible();
       ledger.get().heat(model.network(), march, drivers, removed, seconds);
       for (int r = 0; r < model.rooms(); r++) {
-        ledger.get().inflow[r][slot] = inflow[r];
-        ledger.get().air[r][slot] = march.meanAir(r);
+        for (int i = 0; i < slots; i++) {
+          ledger.get().inflow[r][slot + i] = inflow[r];
+          ledger.get().air[r][slot + i] = march.meanAir(r);
+        }
       }
     }
-    sums.add(slot / DaySlots.PER_HOUR, able, fraction);
+    sums.add(slot / DaySlots.PER_HOUR, able, fraction, water);
+  }
+
+  /** A guess at the mean air of a step: on as it went, or as it is where the unit was off. */
+  private void guessAir() {
+    double air = march.air(room);
+    double water = moisture.humidityRatio(room);
+    if (isOn) {
+      entering = 2 * air - entering;
+      humidity.goOnFrom(Math.max(0, 2 * water - meanWater));
+    } else {
+      entering = air;
+      humidity.startFrom(water);
+    }
   }
 
   /** Lets the unit run as long as the set point needs; tells what part of the step that is. */
   private double cool(Delivered able, DayKind kind, int slot) {
-    double gain = days.drivers(kind).airGain(room, slot);
+    double gain = 0;
+    for (int i = 0; i < slots; i++) {
+      gain += days.drivers(kind).airGain(room, slot + i) / slots;
+    }
     drivers.airSource(room, gain);
     march.lookAgain(drivers);
     double fraction = fraction(able);
@@ -227,18 +343,29 @@ final class DayRunner {
   }
 
   private Moisture.Around around(int r, DayKind kind, int slot) {
+    double gain = 0;
+    for (int i = 0; i < slots; i++) {
+      gain += days.latentGains(kind)[r * DaySlots.COUNT + slot + i] / slots;
+    }
     return new Moisture.Around(
         model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
         inflow[r],
-        days.latentGains(kind)[r * DaySlots.COUNT + slot],
+        gain,
         model.pressure(),
         seconds);
   }
 
   /** Where the water of a room leads in the step looked at. */
-  private Moisture.Step look(int r, DayKind kind, int slot, double coil) {
+  private Moisture.Step look(int r, Moisture.Around around, double coil) {
     double saturated = MoistAir.saturationHumidityRatio(march.meanAir(r), model.pressure());
-    return moisture.look(r, around(r, kind, slot), saturated, coil);
+    return moisture.look(r, around, saturated, coil);
+  }
+
+  /** Mean over the ends of the five minutes in a step about to be made: what is told of it. */
+  private double told(Moisture.Step wet) {
+    return slots == 1
+        ? wet.air()
+        : wet.mean() + (wet.air() - moisture.humidityRatio(room)) / (2 * slots);
   }
 
   private void notTooHot() {
@@ -250,7 +377,13 @@ final class DayRunner {
   }
 
   private void prepare(DayKind kind, int slot) {
-    days.drivers(kind).fill(drivers, slot, 1);
+    int hour = slot / DaySlots.PER_HOUR;
+    if (hour != filledHour || kind != filledKind) {
+      days.drivers(kind).fillHour(drivers, hour);
+      filledHour = hour;
+      filledKind = kind;
+    }
+    days.drivers(kind).fillGains(drivers, slot, slots);
     for (int r = 0; r < model.rooms(); r++) {
       flow(r, march.air(r), kind, slot);
     }
@@ -258,15 +391,17 @@ final class DayRunner {
 
   private void flow(int r, double celsius, DayKind kind, int slot) {
     int hour = slot / DaySlots.PER_HOUR + 1;
-    inflow[r] = model.streams().total(r, celsius, kind, slot, 1);
+    inflow[r] = model.streams().total(r, celsius, kind, slot, slots);
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
     drivers.inflow(r, inflow[r] * heat, model.outdoor(hour));
   }
 
-  /** Lets the air flow as it does in the mean air of the step looked at. */
-  private void flowAgain(DayKind kind, int slot) {
+  /**
+   * Lets the air flow as it does in the mean air of the step looked at, or a better guess at it.
+   */
+  private void flowAgain(DayKind kind, int slot, double ofRoom) {
     for (int r = 0; r < model.rooms(); r++) {
-      flow(r, march.meanAir(r), kind, slot);
+      flow(r, r == room ? ofRoom : march.meanAir(r), kind, slot);
     }
     march.lookAgain(drivers);
   }
@@ -290,7 +425,7 @@ final class DayRunner {
    */
   double peak(Set<Integer> hours) {
     return hours.stream()
-        .mapToDouble(hour -> sums.of[0][hour - 1] / (DaySlots.PER_HOUR * parts))
+        .mapToDouble(hour -> meanAir(hour - 1))
         .max()
         .orElse(Double.NEGATIVE_INFINITY);
   }
@@ -310,18 +445,18 @@ final class DayRunner {
     private final double[][] of = new double[9][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
-    private void add(int hour, Delivered able, double fraction) {
+    private void add(int hour, Delivered able, double fraction, double water) {
       double air = march.meanAir(room);
-      of[0][hour] += air;
-      of[1][hour] += (air + march.meanStar(room)) / 2;
-      of[2][hour] += moisture.humidityRatio(room);
+      of[0][hour] += slots * air;
+      of[1][hour] += slots * ((air + march.meanStar(room)) / 2);
+      of[2][hour] += slots * water;
       if (able != null) {
-        of[3][hour] += fraction * able.sensible();
-        of[4][hour] += fraction * able.latent();
-        of[5][hour] += able.sensible();
-        of[6][hour] += able.latent();
-        of[7][hour] += fraction;
-        of[8][hour] += able.power() * PartLoad.powerFraction(fraction);
+        of[3][hour] += slots * (fraction * able.sensible());
+        of[4][hour] += slots * (fraction * able.latent());
+        of[5][hour] += slots * able.sensible();
+        of[6][hour] += slots * able.latent();
+        of[7][hour] += slots * fraction;
+        of[8][hour] += slots * (able.power() * PartLoad.powerFraction(fraction));
         if (fraction > 0) {
           limits.addAll(able.limits());
         }

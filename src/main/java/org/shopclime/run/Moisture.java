@@ -107,8 +107,7 @@ final class Moisture {
   }
 
   /** Brings air that a guess made too moist or drier than dry back into what can be. */
-  void within(int room, double celsius, double pressure) {
-    double saturated = MoistAir.saturationHumidityRatio(celsius, pressure);
+  void within(int room, double saturated) {
     air[room] = Math.max(0, Math.min(air[room], saturated));
     store[room] = Math.max(0, store[room]);
   }

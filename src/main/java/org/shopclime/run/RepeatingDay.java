@@ -112,7 +112,7 @@ final class RepeatingDay {
         guess[n] += far[n];
       }
       if (largest(far) < WILD && largest(guess) < DayRunner.HOTTEST) {
-        runner.restore(state(guess));
+        runner.guess(state(guess));
       }
     }
     stateBefore = start;

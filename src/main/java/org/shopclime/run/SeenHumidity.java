@@ -32,6 +32,12 @@ final class SeenHumidity {
     newStep();
   }
 
+  /** Begins a step with a guess, and what was learnt of how the air answers. */
+  void goOnFrom(double humidityRatio) {
+    next = humidityRatio;
+    newStep();
+  }
+
   /** Begins a step with what the last one ended with. */
   void newStep() {
     seen = next;
@@ -57,6 +63,17 @@ final class SeenHumidity {
    * @return whether that was near enough
    */
   boolean isFound(double mean) {
+    return isFound(mean, CLOSE);
+  }
+
+  /**
+   * The same where less will do.
+   *
+   * @param mean mean humidity ratio of the step, kg/kg
+   * @param near how near is near enough, kg/kg
+   * @return whether that was near enough
+   */
+  boolean isFound(double mean, double near) {
     double missed = mean - seen;
     if (!Double.isNaN(before) && Math.abs(seen - before) > CLOSE) {
       double turned = (missed - missedBefore) / (seen - before);
@@ -65,7 +82,7 @@ final class SeenHumidity {
     before = seen;
     missedBefore = missed;
     next = Math.max(0, seen - missed / slope);
-    if (Math.abs(missed) < CLOSE) {
+    if (Math.abs(missed) < near) {
       return true;
     }
     seen = next;

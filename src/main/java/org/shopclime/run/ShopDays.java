@@ -8,9 +8,16 @@ import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.heat.ModeMarch;
 
 /** The working and the idle day of a shop, laid out once for all runs of one model. */
 final class ShopDays {
+
+  /** How much warmer than outdoors a room is taken to be where openings are compared, K. */
+  private static final double WARMER = 5;
+
+  /** Slots in a long step: half an hour. */
+  static final int STRIDE = 6;
 
   private final ShopModel model;
   private final Map<DayKind, DayDrivers> drivers = new EnumMap<>(DayKind.class);
@@ -18,9 +25,16 @@ final class ShopDays {
   private final DaySlots working;
   private final DaySlots attended;
   private final int start;
+  private final ModeMarch march;
+  private final Map<DayKind, boolean[]> quiet = new EnumMap<>(DayKind.class);
 
   ShopDays(ShopModel model) {
+    this(model, new ModeMarch(model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS));
+  }
+
+  private ShopDays(ShopModel model, ModeMarch march) {
     this.model = model;
+    this.march = march;
     for (DayKind kind : DayKind.values()) {
       drivers.put(kind, model.drivers(kind, component -> true, 0));
       latentGains.put(kind, model.latentGains(kind));
@@ -30,6 +44,26 @@ final class ShopDays {
     boolean throughMidnight =
         attended.at(0) > 0 && attended.at(DaySlots.COUNT - 1) > 0 && attended.hours() < 24;
     start = throughMidnight ? working.firstActiveSlot() / DaySlots.PER_HOUR * DaySlots.PER_HOUR : 0;
+    for (DayKind kind : DayKind.values()) {
+      boolean[] strides = new boolean[DaySlots.COUNT / STRIDE];
+      for (int i = 0; i < strides.length; i++) {
+        strides[i] = isCalm(kind, i * STRIDE);
+      }
+      quiet.put(kind, strides);
+    }
+  }
+
+  /** The same shop on a day moved bodily; the march is shared. */
+  ShopDays shifted(double kelvin) {
+    return new ShopDays(model.shifted(kelvin), march);
+  }
+
+  /**
+   * The march of the network, shared by all runs of the shop: one after the other, each from a
+   * state of its own. Its second length of step is a stride.
+   */
+  ModeMarch march() {
+    return march;
   }
 
   ShopModel model() {
@@ -48,6 +82,42 @@ final class ShopDays {
   /** Whether somebody is there, breaks included, so that the unit is on. */
   boolean attended(int slot) {
     return attended.at(slot) > 0;
+  }
+
+  /**
+   * Whether nothing happens in a stride that its means would not tell: gains and openings stay as
+   * they are, and on a working day nobody is there, nor was in the hour before, after which the
+   * room is far from rest.
+   *
+   * @param kind working or idle day
+   * @param first slot it begins with, a multiple of {@link #STRIDE}
+   */
+  boolean isQuiet(DayKind kind, int first) {
+    return quiet.get(kind)[first / STRIDE];
+  }
+
+  private boolean isCalm(DayKind kind, int first) {
+    int before = first + DaySlots.COUNT - DaySlots.PER_HOUR;
+    double warm = model.outdoor(first / DaySlots.PER_HOUR + 1) + WARMER;
+    for (int i = 0; i < DaySlots.PER_HOUR + STRIDE; i++) {
+      if (kind == DayKind.WORKING && attended((before + i) % DaySlots.COUNT)) {
+        return false;
+      }
+    }
+    for (int i = 1; i < STRIDE; i++) {
+      for (int room = 0; room < model.rooms(); room++) {
+        int slot = first + i;
+        double[] latent = latentGains.get(kind);
+        int at = room * DaySlots.COUNT + slot;
+        if (drivers.get(kind).airGain(room, slot) != drivers.get(kind).airGain(room, slot - 1)
+            || latent[at] != latent[at - 1]
+            || model.streams().total(room, warm, kind, slot, 1)
+                != model.streams().total(room, warm, kind, slot - 1, 1)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /**

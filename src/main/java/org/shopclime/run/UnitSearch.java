@@ -25,6 +25,8 @@ public final class UnitSearch {
   private final ShopDays days;
   private final int room;
   private final DayRunner.State idle;
+  private final Set<Integer> judged;
+  private final double limit;
 
   /**
    * A search on one shop and day.
@@ -36,6 +38,8 @@ public final class UnitSearch {
     this.days = new ShopDays(model);
     this.room = room;
     this.idle = LivedDay.idle(days, room);
+    this.judged = days.judged();
+    this.limit = model.setPoint(room) + LivedDay.TOLERANCE;
   }
 
   /**
@@ -56,7 +60,7 @@ public final class UnitSearch {
    * @return the day
    */
   public LivedDay shifted(Cooling cooling, double kelvin) {
-    ShopDays moved = new ShopDays(days.model().shifted(kelvin));
+    ShopDays moved = days.shifted(kelvin);
     return LivedDay.after(moved, idle(moved, kelvin), Optional.of(cooling), room);
   }
 
@@ -70,7 +74,7 @@ public final class UnitSearch {
 
   /** Whether an hour is asked of a unit at all. */
   private boolean asked() {
-    return !days.judged().isEmpty();
+    return !judged.isEmpty();
   }
 
   /**
@@ -78,8 +82,6 @@ public final class UnitSearch {
    * first day alone if that is not held, as it settles the matter.
    */
   private double above(ShopDays on, DayRunner.State from, Cooling cooling) {
-    Set<Integer> judged = on.judged();
-    double limit = on.model().setPoint(room) + LivedDay.TOLERANCE;
     DayRunner runner = new DayRunner(on, Optional.of(cooling), room);
     runner.restore(from);
     runner.run(DayKind.WORKING);
@@ -87,15 +89,31 @@ public final class UnitSearch {
     if (first > 0) {
       return first;
     }
+    repeat(runner);
+    return Math.max(first, runner.peak(judged) - limit);
+  }
+
+  /** Working days until it is clear whether the one that repeats is held. */
+  private void repeat(DayRunner runner) {
     RepeatingDay.find(
         runner,
         DayKind.WORKING,
         moved -> Math.abs(runner.peak(judged) - limit) > RepeatingDay.SAFELY * moved);
-    return Math.max(first, runner.peak(judged) - limit);
+  }
+
+  /** Whether a unit holds on the day as it is. */
+  private boolean holds(Cooling cooling) {
+    DayRunner runner = new DayRunner(days, Optional.of(cooling), room);
+    runner.restore(idle);
+    if (!runner.runWhile(DayKind.WORKING, judged, limit)) {
+      return false;
+    }
+    repeat(runner);
+    return runner.peak(judged) <= limit;
   }
 
   private double aboveWhenMoved(Cooling cooling, double kelvin) {
-    ShopDays moved = new ShopDays(days.model().shifted(kelvin));
+    ShopDays moved = days.shifted(kelvin);
     return above(moved, idle(moved, kelvin), cooling);
   }
 
@@ -110,9 +128,21 @@ public final class UnitSearch {
    *     work asks it to hold
    */
   public OptionalDouble keepsUpTo(Cooling cooling) {
-    if (!asked()) {
-      return OptionalDouble.empty();
-    }
+    return asked() ? keepsUpTo(cooling, above(days, idle, cooling)) : OptionalDouble.empty();
+  }
+
+  /**
+   * The same where its day is known.
+   *
+   * @param cooling the unit
+   * @param day its {@link #day}
+   * @return as there
+   */
+  public OptionalDouble keepsUpTo(Cooling cooling, LivedDay day) {
+    return asked() ? keepsUpTo(cooling, day.peakTemperature() - limit) : OptionalDouble.empty();
+  }
+
+  private OptionalDouble keepsUpTo(Cooling cooling, double asItIs) {
     double peak = days.model().outdoorPeak();
     double holds = Double.NaN;
     double fails = Double.NaN;
@@ -121,7 +151,7 @@ public final class UnitSearch {
     double slope = USUAL_SLOPE;
     boolean guessed = false;
     while (!(fails - holds <= FINENESS)) {
-      double above = next == 0 ? above(days, idle, cooling) : aboveWhenMoved(cooling, next);
+      double above = next == 0 ? asItIs : aboveWhenMoved(cooling, next);
       if (above > 0) {
         if (next <= COLDEST - peak) {
           return OptionalDouble.empty();
@@ -164,17 +194,39 @@ public final class UnitSearch {
    * @return rated capacity, W; empty if the largest does not hold, or if no hour of work asks it to
    */
   public OptionalDouble smallestThatHolds(DoubleFunction<Cooling> ofCapacity) {
+    return smallestThatHolds(ofCapacity, 0, Double.POSITIVE_INFINITY, Cooling.sizes().get(0));
+  }
+
+  /**
+   * The same where something is known of it: from a guess, size by size.
+   *
+   * @param ofCapacity makes the unit of a rated capacity, W
+   * @param fails a capacity that is known not to hold, W; 0 if none is
+   * @param holds a capacity that is known to hold, W; infinite if none is
+   * @param guess capacity that may just hold, W; only how long the search takes depends on it
+   * @return as there
+   */
+  public OptionalDouble smallestThatHolds(
+      DoubleFunction<Cooling> ofCapacity, double fails, double holds, double guess) {
     List<Double> sizes = Cooling.sizes();
     int low = -1;
     int high = sizes.size();
+    int next = 0;
+    for (int i = 0; i < sizes.size(); i++) {
+      low = sizes.get(i) <= fails ? i : low;
+      high = sizes.get(i) >= holds ? Math.min(high, i) : high;
+      next = sizes.get(i) < guess ? i + 1 : next;
+    }
     while (asked() && high - low > 1) {
-      int middle = (low + high) / 2;
-      if (above(days, idle, ofCapacity.apply(sizes.get(middle))) <= 0) {
-        high = middle;
+      next = Math.max(low + 1, Math.min(high - 1, next));
+      if (holds(ofCapacity.apply(sizes.get(next)))) {
+        high = next--;
       } else {
-        low = middle;
+        low = next++;
       }
     }
-    return high == sizes.size() ? OptionalDouble.empty() : OptionalDouble.of(sizes.get(high));
+    return !asked() || high == sizes.size()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(sizes.get(high));
   }
 }

@@ -21,6 +21,20 @@ public record Schedule(boolean asWork, Set<DayOfWeek> days, List<Period> periods
     periods = List.copyOf(periods);
   }
 
+  /** Compared by hand: what a record does by itself is linked at run time, which takes long. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Schedule schedule
+        && asWork == schedule.asWork
+        && days.equals(schedule.days)
+        && periods.equals(schedule.periods);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Boolean.hashCode(asWork) + days.hashCode()) + periods.hashCode();
+  }
+
   /**
    * Part of a day.
    *
@@ -39,6 +53,20 @@ public record Schedule(boolean asWork, Set<DayOfWeek> days, List<Period> periods
       if (!(fraction >= 0 && fraction <= 1)) {
         throw new IllegalArgumentException("fraction " + fraction + "; takes 0 to 1");
       }
+    }
+
+    /** Compared by hand, as the schedule. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Period period
+          && startMinute == period.startMinute
+          && endMinute == period.endMinute
+          && Double.compare(fraction, period.fraction) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * startMinute + endMinute) + Double.hashCode(fraction);
     }
   }
 }

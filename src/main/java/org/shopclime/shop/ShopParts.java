@@ -146,6 +146,18 @@ public final class ShopParts {
   }
 
   /**
+   * Whether two shop records are equal. The same as {@link Object#equals}, which for records is
+   * linked at run time and at the first call takes far longer than this.
+   *
+   * @param one a shop record
+   * @param other another
+   * @return true if all their components are equal
+   */
+  public static boolean alike(Record one, Record other) {
+    return Walk.alike(one, other);
+  }
+
+  /**
    * The kinds of a sealed interface.
    *
    * @param type {@link Build}, {@link Leakage} or {@link Gain}

@@ -83,6 +83,29 @@ final class Walk {
    * Whether nothing was changed: what is passed on is the same object. To compare what the records
    * hold would go through all of them once more at every level.
    */
+  /** Whether two values of components are equal. */
+  static boolean alike(Object one, Object other) {
+    if (one == other) {
+      return true;
+    }
+    if (one instanceof Record record
+        && other instanceof Record compared
+        && record.getClass() == compared.getClass()) {
+      return alike(Field.values(record), Field.values(compared));
+    }
+    if (one instanceof List<?> list && other instanceof List<?> others) {
+      boolean alike = list.size() == others.size();
+      for (int i = 0; alike && i < list.size(); i++) {
+        alike = alike(list.get(i), others.get(i));
+      }
+      return alike;
+    }
+    if (one instanceof Optional<?> held && other instanceof Optional<?> others) {
+      return alike(held.orElse(null), others.orElse(null));
+    }
+    return one != null && one.equals(other);
+  }
+
   private static boolean same(List<?> changed, List<?> values) {
     boolean same = changed.size() == values.size();
     for (int i = 0; same && i < values.size(); i++) {

@@ -181,6 +181,41 @@ class CommandsTest {
     }
   }
 
+  /** The usual words of {@code size} are read without the parser; it would say the same. */
+  @Test
+  void plainWordsMeanWhatTheyMeanToTheParser() throws IOException {
+    Path shed = Files.writeString(folder.resolve("shed.json"), SHED);
+    String file = shed.toString();
+    String none = folder.resolve("none.json").toString();
+    for (List<String> words :
+        List.of(
+            List.of("size", file),
+            List.of("size", file, "--json"),
+            List.of("size", "--json", file),
+            List.of("size", none))) {
+      String[] args = words.toArray(String[]::new);
+      assertThat(Commands.isPlainSize(args)).isTrue();
+      StringWriter out = new StringWriter();
+      StringWriter err = new StringWriter();
+      int code =
+          Commands.parsed(
+              args, new Session(new PrintWriter(out), new PrintWriter(err), FormLauncher.window()));
+      assertThat(run(args)).isEqualTo(new Outcome(code, out.toString(), err.toString()));
+    }
+    for (List<String> words :
+        List.of(
+            List.of("size", file, none),
+            List.of("size", "--json", "--json"),
+            List.of("size", "--help"),
+            List.of("size", "@words"),
+            List.of("size", ""),
+            List.of("size", "--units", "si"),
+            List.of("year"),
+            List.<String>of())) {
+      assertThat(Commands.isPlainSize(words.toArray(String[]::new))).as("%s", words).isFalse();
+    }
+  }
+
   @Test
   void withDisplayTheWindowOpens() throws IOException {
     Display display = new Display();

@@ -51,8 +51,9 @@ class SizingTest {
   }
 
   private static Band band(Shop shop) {
-    Steps steps = new Steps(Progress.silent());
-    return new Unsure(shop, HotDays.of(shop.place(), CLIMATES)).band(peak(shop), steps, 0, 1);
+    Unsure unsure = new Unsure(shop, HotDays.of(shop.place(), CLIMATES));
+    return unsure.band(
+        peak(shop), unsure.peaks().stream().map(each -> each.find().found()).toList());
   }
 
   private static Map<String, Change> changes(SizeAnswer answer) {

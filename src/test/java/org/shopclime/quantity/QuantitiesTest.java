@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -388,6 +391,33 @@ class QuantitiesTest {
         .isEqualTo(Quantities.read(Kind.LENGTH, "1 ft"));
     assertThat(Quantities.read(Kind.POWER, "12000 BTU/h"))
         .isEqualTo(Quantities.read(Kind.POWER, "1 ton"));
+  }
+
+  /** A plus sign goes through the patterns, plain digits do not; angles and R-values have none. */
+  @ParameterizedTest
+  @EnumSource(Kind.class)
+  void plainTextsReadAsThePatternsDo(Kind kind) {
+    Set<String> texts = new LinkedHashSet<>();
+    for (Unit unit : UnitTable.of(kind).all()) {
+      for (String spelling : unit.spellings()) {
+        for (String number : List.of("7", "7.25", "7.", "0.5", "007")) {
+          texts.add(number + " " + spelling);
+          texts.add(number + spelling);
+          texts.add(number + "  " + spelling + " ");
+        }
+      }
+    }
+    List.of("7 1/2 in", "7e2 m", "7 2 m", "7,200 W", "7.2.3 m", "7 furlong", "7", "7 eer")
+        .forEach(texts::add);
+    for (String text : texts) {
+      Reading plain = Quantities.read(kind, text);
+      Reading signed = Quantities.read(kind, "+" + text);
+      if (plain instanceof Reading.Good) {
+        assertThat(signed).as(text).isEqualTo(plain);
+      } else {
+        assertThat(signed).as(text).isInstanceOf(Reading.Bad.class);
+      }
+    }
   }
 
   @Test

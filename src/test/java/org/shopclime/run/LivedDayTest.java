@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.shopclime.run.MadeShops.btuh;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,8 +19,10 @@ import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
+import org.shopclime.shop.Choice;
 import org.shopclime.shop.Examples;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.Unknowns;
 
 /** The day as it is lived: what it must hold on to whatever the shop. */
 class LivedDayTest {
@@ -241,6 +244,54 @@ class LivedDayTest {
       assertThat(each.trace().sensible().mean()).isCloseTo(energy, within(0.005 * energy));
       double power = coarse.trace().power().mean();
       assertThat(each.trace().power().mean()).isCloseTo(power, within(0.005 * power));
+    }
+  }
+
+  /**
+   * Long steps where nothing happens tell what five minutes all day tell: the peak to 0.001 °F,
+   * every hour to 0.01 °F, dew points to 0.02 °F.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "bare-studs, 0",
+    "bare-studs, 12000",
+    "bare-studs, 36000",
+    "insulated-foam-door, 12000",
+    "insulated, 18000",
+    "oven-day, 0",
+    "oven-day, 24000"
+  })
+  void longStepsTellTheSame(String example, double capacity) {
+    ShopDays days = new ShopDays(MadeShops.model(Examples.shop(example)));
+    Optional<Cooling> cooling =
+        capacity > 0 ? Optional.of(MadeShops.window(btuh(capacity))) : Optional.empty();
+    LivedDay strided = LivedDay.of(days.model(), cooling, 0);
+    LivedDay alike = withParts(days, cooling, 1);
+    assertThat(strided.peakTemperature())
+        .isCloseTo(alike.peakTemperature(), within(0.001 * PER_FAHRENHEIT));
+    assertThat(strided.firstDay()).isEqualTo(alike.firstDay());
+    for (int hour = 1; hour <= 24; hour++) {
+      assertThat(strided.trace().air().at(hour))
+          .as("hour %s", hour)
+          .isCloseTo(alike.trace().air().at(hour), within(0.01 * PER_FAHRENHEIT));
+      assertThat(strided.trace().dewPoint().at(hour))
+          .as("hour %s", hour)
+          .isCloseTo(alike.trace().dewPoint().at(hour), within(0.02 * PER_FAHRENHEIT));
+    }
+  }
+
+  /** Also where the air of an attic is saturated when the day ends. */
+  @ParameterizedTest
+  @CsvSource({"bare-studs, KIND", "bare-studs, UNKIND", "oven-day, KIND", "oven-day, UNKIND"})
+  void idleDaysRepeatSoon(String example, Choice choice) {
+    Shop shop = Examples.shop(example);
+    List<Shop> shops = new ArrayList<>(List.of(Unknowns.choose(shop, choice)));
+    Unknowns.of(shop).forEach(each -> shops.add(Unknowns.chooseOne(shop, each, choice)));
+    for (Shop each : shops) {
+      ShopDays days = new ShopDays(MadeShops.model(each));
+      DayRunner idle = new DayRunner(days, Optional.empty(), 0);
+      idle.startSteady();
+      assertThat(RepeatingDay.find(idle, DayKind.IDLE)).isLessThan(15);
     }
   }
 

@@ -25,7 +25,7 @@ class LumpedShopTest {
     ShopModel model = MadeShops.steady(MadeShops.box("400 m3", "0.5 /h", ""), 40, 0.008);
     ShopDays days = new ShopDays(model);
     DayLedger ledger = new DayLedger(1);
-    DayRunner runner = new DayRunner(days, Optional.empty(), 0);
+    DayRunner runner = new DayRunner(days, Optional.empty(), 0, 1);
     DayRunner.State state = runner.state();
     java.util.Arrays.fill(state.heat(), 20);
     runner.restore(state);

@@ -124,6 +124,48 @@ class UnitSearchTest {
     assertThat(search.smallestThatHolds(MadeShops::window)).isEqualTo(first);
   }
 
+  /** Where the search begins, and what is known of a unit already, changes nothing. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("someShops")
+  void anyGuessFindsTheSame(String name, Shop shop, double capacity) {
+    UnitSearch search = new UnitSearch(MadeShops.model(shop), 0);
+    OptionalDouble plain = search.smallestThatHolds(MadeShops::window);
+    double none = Double.POSITIVE_INFINITY;
+    for (double guess : List.of(0.0, btuh(10000), btuh(18000), btuh(99000))) {
+      assertThat(search.smallestThatHolds(MadeShops::window, 0, none, guess)).isEqualTo(plain);
+    }
+    double own = btuh(capacity);
+    boolean holds = search.day(Optional.of(MadeShops.window(own))).holds();
+    assertThat(
+            search.smallestThatHolds(
+                MadeShops::window, holds ? 0 : own, holds ? own : none, btuh(15000)))
+        .isEqualTo(plain);
+  }
+
+  /** Halving the range of peaks with whole lived days, nothing guessed and nothing cut short. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("shopsThatKeepUp")
+  void keepsUpToIsWhatHalvingFinds(String name, Shop shop, double capacity) {
+    Cooling unit = MadeShops.window(btuh(capacity));
+    ShopModel model = MadeShops.model(shop);
+    UnitSearch search = new UnitSearch(model, 0);
+    double holds = MadeShops.celsius(60) - model.outdoorPeak();
+    double fails = MadeShops.celsius(130) - model.outdoorPeak();
+    while (fails - holds > 0.05 * FAHRENHEIT) {
+      double middle = (holds + fails) / 2;
+      if (LivedDay.of(model.shifted(middle), Optional.of(unit), 0).holds()) {
+        holds = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    double found = search.keepsUpTo(unit).orElseThrow();
+    assertThat(found).isCloseTo(model.outdoorPeak() + holds, within(0.1 * FAHRENHEIT));
+    LivedDay day = search.day(Optional.of(unit));
+    assertThat(search.keepsUpTo(unit, day).orElseThrow())
+        .isCloseTo(found, within(0.1 * FAHRENHEIT));
+  }
+
   @Test
   void aBiggerUnitKeepsUpToMore() {
     UnitSearch search = new UnitSearch(MadeShops.model(Examples.shop("insulated-foam-door")), 0);

@@ -3,6 +3,7 @@ package org.shopclime.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,6 +73,22 @@ class ShopPartsTest {
     assertThat(((Reading.Bad) ShopParts.read(peak, "hot", UnitSystem.INCH_POUND)).sentence())
         .startsWith("found \"hot\"")
         .endsWith("from 50 °F to 140 °F");
+  }
+
+  @Test
+  void alikeIsWhatEqualIs() {
+    List<Shop> shops = new ArrayList<>();
+    for (String name : Examples.names()) {
+      Shop shop = Examples.shop(name);
+      shops.addAll(List.of(shop, Examples.shop(name), shop.withUnit(Optional.empty())));
+      shops.addAll(List.of(ShopEdit.leakageHalved(shop), ShopEdit.windowsShaded(shop)));
+      shops.addAll(List.of(ShopEdit.doorBoards(shop, List.of()), ShopEdit.compressorOut(shop)));
+    }
+    for (Shop one : shops) {
+      for (Shop other : shops) {
+        assertThat(ShopParts.alike(one, other)).isEqualTo(one.equals(other));
+      }
+    }
   }
 
   @Test
