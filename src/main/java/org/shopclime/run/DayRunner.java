@@ -35,7 +35,7 @@ final class DayRunner {
   /** How near its air must be found, K and kg/kg. */
   private static final double NEAR = 0.02;
 
-  private static final double NEAR_HUMIDITY = 5e-5;
+  private static final double NEAR_HUMIDITY = 2e-5;
 
   private final ShopDays days;
   private final ShopModel model;
