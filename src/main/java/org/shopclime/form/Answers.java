@@ -11,6 +11,8 @@ import org.shopclime.report.ChartLook;
 import org.shopclime.report.DayChart;
 import org.shopclime.report.Figure;
 import org.shopclime.report.LoadChart;
+import org.shopclime.report.ScenarioChart;
+import org.shopclime.report.ScenarioTable;
 import org.shopclime.report.SizeFigures;
 import org.shopclime.shop.Shop;
 
@@ -103,7 +105,12 @@ final class Answers {
   private void write() {
     if (whole.isPresent()) {
       SizeAnswer answer = whole.get();
-      pictures.show(TableText.changes(answer, units), figures(), AnswerText.facts(answer, units));
+      pictures.show(
+          TableText.changes(answer, units),
+          ScenarioChart.of(answer, units, Look.charts()),
+          new TableText.Table(ScenarioTable.heads(answer), ScenarioTable.rows(answer, units)),
+          figures(),
+          AnswerText.facts(answer, units));
       if (!figuresAreOld) {
         top.show(
             AnswerText.heading(answer),

@@ -13,6 +13,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
 import org.shopclime.report.Figure;
+import org.shopclime.report.ScenarioTable;
 
 /** The pictures of the answer and, behind further tabs, its tables and figures. */
 final class PicturesView {
@@ -29,6 +30,12 @@ final class PicturesView {
           "table.changes",
           "What one change at a time would do. Hottest: the warmest working hour. Heat: what must"
               + " be taken out at the worst hour. Size: the smallest unit that holds.");
+  private final ChartPanel matrix =
+      chart("chart.scenarios", "Which size holds at which work and on which day");
+  private final TableView scenarios =
+      new TableView(
+          "table.scenarios",
+          "The same shop at other work, with a dusty coil, on other days. " + ScenarioTable.NOTE);
   private final TableView heat =
       new TableView(
           "table.heat",
@@ -52,8 +59,19 @@ final class PicturesView {
     scroll.setBorder(BorderFactory.createEmptyBorder());
     add("Pictures", scroll, '1');
     add("What would change it", changes.component(), '2');
-    add("Heat, part by part", heat.component(), '3');
-    add("All figures", figures.component(), '4');
+    add("Other work, other days", others(), '3');
+    add("Heat, part by part", heat.component(), '4');
+    add("All figures", figures.component(), '5');
+  }
+
+  private JComponent others() {
+    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, matrix, scenarios.component());
+    split.setName("scenarios");
+    split.setResizeWeight(0.5);
+    split.setDividerLocation(Look.scaled(LEAST / 2));
+    split.setBorder(BorderFactory.createEmptyBorder());
+    split.setContinuousLayout(true);
+    return split;
   }
 
   private void add(String title, JComponent component, char key) {
@@ -98,14 +116,22 @@ final class PicturesView {
     heat.show(parts);
   }
 
-  void show(TableText.Table whatIf, List<Figure> all, List<String> facts) {
+  void show(
+      TableText.Table whatIf,
+      JFreeChart sizes,
+      TableText.Table others,
+      List<Figure> all,
+      List<String> facts) {
     changes.show(whatIf);
+    matrix.setChart(sizes);
+    scenarios.show(others);
     figures.show(all, facts);
   }
 
   void makeStale(boolean quick, boolean whole) {
     heat.makeStale(quick);
     changes.makeStale(whole);
+    scenarios.makeStale(whole);
     figures.makeStale(whole);
   }
 }

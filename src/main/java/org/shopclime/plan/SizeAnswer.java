@@ -15,6 +15,7 @@ import org.shopclime.shop.Warning;
  * @param recommended smallest standard size that holds, W; empty if none does
  * @param band over the unknowns
  * @param changes one change at a time
+ * @param scenarios other work, dust, other days
  * @param winter heat lost in the cold
  * @param warnings what the owner should know beside the figures
  */
@@ -25,12 +26,14 @@ public record SizeAnswer(
     OptionalDouble recommended,
     Band band,
     List<Change> changes,
+    List<Scenario> scenarios,
     WinterAnswer winter,
     List<Warning> warnings) {
 
   /** Copies the lists. */
   public SizeAnswer {
     changes = List.copyOf(changes);
+    scenarios = List.copyOf(scenarios);
     warnings = List.copyOf(warnings);
   }
 }

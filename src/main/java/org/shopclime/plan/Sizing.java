@@ -24,6 +24,7 @@ import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Warning;
 
 /** Answers whether a shop's unit is enough, why, and what would change it. */
@@ -90,19 +91,26 @@ public final class Sizing {
     Unsure unsure = new Unsure(shop, day);
     List<Later<Change>> changes = new ArrayList<>();
     Changes.of(shop).forEach((name, after) -> changes.add(new Later<>(() -> change(name, after))));
+    List<Scenarios.Case> cases = Scenarios.of(shop, day, climates);
+    List<Later<Optional<Scenario>>> scenarios =
+        cases.stream().map(each -> new Later<>(() -> scenario(each))).toList();
     List<Later<Double>> peaks = unsure.peaks();
     // One batch of all, the longest first, so that no thread waits for another.
     List<Later<?>> all = new ArrayList<>(List.of(own, without));
     all.addAll(changes);
+    all.addAll(scenarios);
     all.addAll(peaks);
     all.add(winter);
-    Batch.within(steps, "loads, sizes, changes, what is not known", 0, 0.98)
-        .run(all, Later::find)
-        .stream()
+    Batch.within(steps, "loads, sizes, changes, other days", 0, 0.98).run(all, Later::find).stream()
         .forEach(Batch.Outcome::orThrow);
     CoreAnswer core =
         new CoreAnswer(day, room(shop), own.found().load(), own.found().day(), without.found());
     Band band = unsure.band(core.indoorPeak(), peaks.stream().map(Later::found).toList());
+    Scenario asItIs = asItIs(core, own.found().recommended());
+    List<Scenario> told = new ArrayList<>();
+    for (int i = 0; i < cases.size(); i++) {
+      told.add(scenarios.get(i).found().orElse(asItIs.named(cases.get(i).name())));
+    }
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
@@ -115,6 +123,7 @@ public final class Sizing {
         own.found().recommended(),
         band,
         changes.stream().map(Later::found).toList(),
+        told,
         winter.found(),
         warnings);
   }
@@ -193,6 +202,29 @@ public final class Sizing {
         lived.orElseGet(() -> withoutUnit(after, day)).peakTemperature(),
         recommended(after, search, lived, sensible + latent),
         lived.isPresent() && lived.get().holds());
+  }
+
+  private static Scenario asItIs(CoreAnswer core, OptionalDouble recommended) {
+    boolean holds = core.unit().isPresent() && core.unit().get().holds();
+    return new Scenario("as it is", holds, core.indoorPeak(), recommended);
+  }
+
+  /** Another day or other work; nothing where that is the shop as it is. */
+  private Optional<Scenario> scenario(Scenarios.Case on) {
+    if (on.day().isEmpty() && ShopParts.alike(on.shop(), shop)) {
+      return Optional.empty();
+    }
+    HotDay then = on.day().orElse(day);
+    ShopModel model = ShopModel.cooling(on.shop(), then, ShopModel.Holding.HELD);
+    UnitSearch search = new UnitSearch(model, room(on.shop()));
+    Optional<LivedDay> lived = cooling(on.shop()).map(unit -> search.day(Optional.of(unit)));
+    double load = PeakLoad.totals(model).total().peak();
+    return Optional.of(
+        new Scenario(
+            on.name(),
+            lived.isPresent() && lived.get().holds(),
+            lived.orElseGet(() -> withoutUnit(on.shop(), then)).peakTemperature(),
+            recommended(on.shop(), search, lived, load)));
   }
 
   /** The day without a unit, radiation reckoned for the temperatures of a room left to itself. */

@@ -68,6 +68,17 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakHighF", temperature(answer.band().high()))
         .put("decidedBy", answer.band().decidedBy().orElse(null));
     changes(root, answer, peak);
+    ArrayNode scenarios = root.putArray("scenarios");
+    answer
+        .scenarios()
+        .forEach(
+            scenario ->
+                scenarios
+                    .addObject()
+                    .put("name", scenario.name())
+                    .put("holds", scenario.holds())
+                    .<ObjectNode>set("indoorPeakF", temperature(scenario.indoorPeak()))
+                    .put("recommendedBtuh", rounded(scenario.recommended(), Units::btuh)));
     root.putObject("winter")
         .<ObjectNode>set("designF", temperature(answer.winter().design()))
         .put("typicalYearF", rounded(answer.winter().typicalYear(), Units::fahrenheit))

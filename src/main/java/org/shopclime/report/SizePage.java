@@ -23,6 +23,7 @@ final class SizePage {
   private static final int DAY_HEIGHT = 520;
   private static final int BAR = 26;
   private static final int BARS_REST = 100;
+  private static final int ROW = 34;
   private static final double PRINT = 2;
 
   private final SizeAnswer answer;
@@ -64,6 +65,7 @@ final class SizePage {
         .list(AnswerText.facts(answer, units));
     dayChart();
     loads();
+    scenarios();
     changes();
     page.element("h2", "What this rests on").list(new Assumptions(answer, units).lines());
     List<String> unknowns = new Assumptions(answer, units).unknowns();
@@ -162,6 +164,27 @@ final class SizePage {
             rows)
         .raw("</div>")
         .element("p", "note", LoadTable.note(units));
+  }
+
+  private void scenarios() {
+    if (answer.scenarios().isEmpty()) {
+      return;
+    }
+    page.element("h2", "Other work, other days");
+    if (charts) {
+      page.picture(
+          ChartImage.png(
+              ScenarioChart.of(answer, units, ChartLook.light()),
+              DAY_WIDTH,
+              answer.scenarios().size() * ROW + BARS_REST,
+              PRINT),
+          DAY_WIDTH,
+          "A grid: a row for each kind of work or day, a column for each usual size, filled where"
+              + " that size holds; the same stands in the table below.",
+          "");
+    }
+    page.table(ScenarioTable.heads(answer), ScenarioTable.rows(answer, units))
+        .element("p", "note", ScenarioTable.NOTE);
   }
 
   private void changes() {

@@ -2,6 +2,7 @@ package org.shopclime.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.shopclime.plan.Change;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -28,6 +29,7 @@ public final class SizeText {
     text.append('\n');
     AnswerText.facts(answer, units).forEach(fact -> TextLines.wrapped(text, "- ", fact));
     components(text, answer, units);
+    scenarios(text, answer, units);
     changes(text, answer, units);
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
@@ -72,6 +74,20 @@ public final class SizeText {
     columns(text, rows);
     text.append('\n');
     TextLines.wrapped(text, "  ", LoadTable.note(units));
+  }
+
+  private static void scenarios(StringBuilder text, SizeAnswer answer, UnitSystem units) {
+    if (answer.scenarios().isEmpty()) {
+      return;
+    }
+    text.append("\nOther work, other days\n");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        ScenarioTable.heads(answer).stream().map(head -> head.toLowerCase(Locale.ROOT)).toList());
+    rows.addAll(ScenarioTable.rows(answer, units));
+    columns(text, rows);
+    text.append('\n');
+    TextLines.wrapped(text, "  ", ScenarioTable.NOTE);
   }
 
   private static void changes(StringBuilder text, SizeAnswer answer, UnitSystem units) {

@@ -48,6 +48,16 @@ public record CoolingUnit(
         Span airflow) {
 
   /**
+   * The same with another airflow.
+   *
+   * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
+   * @return the changed record
+   */
+  public CoolingUnit withAirflow(Span airflow) {
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+  }
+
+  /**
    * The same with another room.
    *
    * @param room name of the room it cools

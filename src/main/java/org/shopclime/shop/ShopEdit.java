@@ -136,6 +136,21 @@ public final class ShopEdit {
   }
 
   /**
+   * All rooms without what gives off heat in one way.
+   *
+   * @param shop shop
+   * @param kind compressor, oven, …
+   * @return the changed shop
+   */
+  public static Shop withoutGains(Shop shop, Class<? extends Gain> kind) {
+    return Walk.each(
+        shop,
+        Room.class,
+        room ->
+            room.withGains(room.gains().stream().filter(gain -> !kind.isInstance(gain)).toList()));
+  }
+
+  /**
    * Cooled rooms half as leaky. A grade becomes the next tighter one, which has about half the
    * leakage area; an unknown one counts as leaky.
    *

@@ -17,6 +17,7 @@ import org.shopclime.plan.Change;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.HotDays;
 import org.shopclime.plan.Progress;
+import org.shopclime.plan.Scenario;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.plan.UnitAnswer;
@@ -184,6 +185,10 @@ final class Answers {
                 Units.celsius(78),
                 OptionalDouble.of(Units.wattsFromBtuh(10000)),
                 true)),
+        List.of(
+            new Scenario(
+                "work", true, Units.celsius(78), OptionalDouble.of(Units.wattsFromBtuh(10000))),
+            new Scenario("most humid day", false, Units.celsius(84), OptionalDouble.empty())),
         new WinterAnswer(
             Units.celsius(29),
             OptionalDouble.of(Units.celsius(31.34)),
@@ -212,6 +217,7 @@ final class Answers {
         answer.recommended(),
         answer.band(),
         answer.changes(),
+        answer.scenarios(),
         answer.winter(),
         answer.warnings());
   }

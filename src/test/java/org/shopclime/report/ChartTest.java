@@ -11,18 +11,23 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.xy.XYDataset;
+import org.jfree.data.xy.XYZDataset;
 import org.junit.jupiter.api.Test;
 import org.shopclime.balance.ComponentKind;
 import org.shopclime.load.Line;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
+import org.shopclime.unit.StandardSizes;
 
 class ChartTest {
 
@@ -62,6 +67,53 @@ class ChartTest {
     assertThat(bars.getValue("Heat", "Floor").doubleValue()).isCloseTo(-300, offset(1e-6));
     assertThat(bars(Answers.usualLines(), UnitSystem.SI).getValue("Heat", "Leakage").doubleValue())
         .isCloseTo(Units.wattsFromBtuh(2300), offset(1e-6));
+  }
+
+  /** Of the example: each row filled from the size that holds, the shop's own column framed. */
+  @Test
+  void sizesThatHoldAreFilled() {
+    SizeAnswer answer = Answers.example();
+    XYPlot plot = (XYPlot) ScenarioChart.of(answer, UnitSystem.INCH_POUND, LIGHT).getPlot();
+    XYZDataset cells = (XYZDataset) plot.getDataset();
+    int sizes = StandardSizes.watts().size();
+    assertThat(cells.getItemCount(0)).isEqualTo(answer.scenarios().size() * sizes);
+    for (int i = 0; i < cells.getItemCount(0); i++) {
+      double size = StandardSizes.watts().get(i % sizes);
+      double least = answer.scenarios().get(i / sizes).recommended().orElse(1e9);
+      assertThat(cells.getZValue(0, i)).isEqualTo(size >= least - 1 ? 1 : 0);
+    }
+    // A frame, and the warmest hour in each row.
+    assertThat(plot.getAnnotations()).hasSize(1 + answer.scenarios().size());
+  }
+
+  @Test
+  void aSizeOfItsOwnHasItsColumn() {
+    SizeAnswer usual = Answers.example();
+    double odd = Units.wattsFromBtuh(11000);
+    UnitAnswer own = usual.unit().orElseThrow();
+    UnitAnswer other =
+        new UnitAnswer(
+            odd,
+            own.deliveredSensible(),
+            own.deliveredLatent(),
+            own.day(),
+            own.keepsUpTo(),
+            own.limitReason(),
+            own.verdict());
+    SizeAnswer answer =
+        new SizeAnswer(
+            usual.shop(),
+            usual.core(),
+            Optional.of(other),
+            usual.recommended(),
+            usual.band(),
+            usual.changes(),
+            usual.scenarios(),
+            usual.winter(),
+            usual.warnings());
+    XYPlot plot = (XYPlot) ScenarioChart.of(answer, UnitSystem.INCH_POUND, LIGHT).getPlot();
+    assertThat(((SymbolAxis) plot.getDomainAxis()).getSymbols())
+        .containsSubsequence("10,000", "11,000", "12,000");
   }
 
   @Test

@@ -79,6 +79,7 @@ class SizeJsonTest {
               "relativeHumidity",
               "band",
               "changes",
+              "scenarios",
               "winter",
               "warnings");
       assertThat(keys(json.get("hotDay"))).contains("dryBulbF", "wetBulbF");
@@ -114,6 +115,8 @@ class SizeJsonTest {
           .containsExactly("indoorPeakLowF", "indoorPeakHighF", "decidedBy");
       assertThat(keys(json.get("changes").get(0)))
           .contains("name", "peakSensibleBtuh", "peakLatentBtuh", "indoorPeakF", "recommendedBtuh");
+      assertThat(keys(json.get("scenarios").get(0)))
+          .containsExactly("name", "holds", "indoorPeakF", "recommendedBtuh");
       assertThat(keys(json.get("winter")))
           .contains("designF", "typicalYearF", "basis", "lossBtuh", "heaterWatts");
       assertThat(keys(json.get("warnings").get(0))).containsExactly("path", "text");
@@ -217,6 +220,24 @@ class SizeJsonTest {
       assertThat(component.get("pencilBtuh").doubleValue())
           .isCloseTo(Units.btuh(line.pencil(hour)), offset(ROUNDING));
     }
+  }
+
+  @Test
+  void scenariosTellWhatHolds() {
+    JsonNode scenarios =
+        json(Answers.withUnit(
+                Answers.day(hour -> 82, Answers.JUDGED, hour -> 1),
+                org.shopclime.plan.Verdict.NEVER_CATCHES_UP,
+                OptionalDouble.of(90),
+                OptionalDouble.empty(),
+                Answers.known(82)))
+            .get("scenarios");
+    assertThat(scenarios.at("/0/name").textValue()).isEqualTo("work");
+    assertThat(scenarios.at("/0/holds").booleanValue()).isTrue();
+    assertThat(scenarios.at("/0/indoorPeakF").doubleValue()).isEqualTo(78);
+    assertThat(scenarios.at("/0/recommendedBtuh").doubleValue()).isEqualTo(10000);
+    assertThat(scenarios.at("/1/holds").booleanValue()).isFalse();
+    assertThat(scenarios.at("/1/recommendedBtuh").isNull()).isTrue();
   }
 
   @Test

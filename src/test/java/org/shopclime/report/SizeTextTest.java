@@ -51,6 +51,15 @@ class SizeTextTest {
   }
 
   @Test
+  void otherWorkAndOtherDaysStandInATable() {
+    String text = SizeText.of(Answers.example(), UnitSystem.INCH_POUND);
+    assertThat(text)
+        .contains("Other work, other days\n")
+        .containsPattern("\n  work +79 °F +holds +12,000 BTU/h\n")
+        .containsPattern("\n  work \\+ compressor +84 °F +does not hold +18,000 BTU/h\n");
+  }
+
+  @Test
   void changesThatCoolMostComeFirst() {
     assertThat(ChangeTable.sorted(Answers.example()))
         .isSortedAccordingTo((one, other) -> Double.compare(one.indoorPeak(), other.indoorPeak()));
