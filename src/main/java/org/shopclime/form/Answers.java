@@ -108,7 +108,11 @@ final class Answers {
       pictures.show(
           TableText.changes(answer, units),
           ScenarioChart.of(answer, units, Look.charts()),
-          new TableText.Table(ScenarioTable.heads(answer), ScenarioTable.rows(answer, units)),
+          new TableText.Table(
+              ScenarioTable.heads(answer).stream()
+                  .map(head -> head.replaceFirst(" ", "\n"))
+                  .toList(),
+              ScenarioTable.rows(answer, units)),
           figures(),
           AnswerText.facts(answer, units));
       if (!figuresAreOld) {
