@@ -1,6 +1,5 @@
 package org.shopclime.report;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -144,7 +143,7 @@ public final class ScenarioChart {
       XYTextAnnotation text =
           new XYTextAnnotation(Shown.temperature(scenario.indoorPeak(), units), column, row);
       text.setFont(look.smallFont());
-      text.setPaint(scenario.holds() ? Color.WHITE : look.ink());
+      text.setPaint(scenario.holds() ? look.paper() : look.ink());
       plot.addAnnotation(text);
     }
   }
