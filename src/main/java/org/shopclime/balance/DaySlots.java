@@ -196,6 +196,21 @@ public final class DaySlots {
   }
 
   /**
+   * The same, begun earlier.
+   *
+   * @param slots how many slots before its first, 0 or more; all of them become 1
+   * @return the day; itself if nothing goes on in it
+   */
+  public DaySlots earlier(int slots) {
+    double[] earlier = fractions.clone();
+    int start = firstActiveSlot();
+    for (int before = 1; start >= 0 && before <= slots; before++) {
+      earlier[Math.floorMod(start - before, COUNT)] = 1;
+    }
+    return new DaySlots(earlier);
+  }
+
+  /**
    * From the start to the end of what goes on, whatever pauses lie between: all of the day but its
    * longest pause.
    *

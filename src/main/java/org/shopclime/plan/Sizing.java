@@ -180,7 +180,8 @@ public final class Sizing {
         lived,
         keepsUpTo,
         reason,
-        Verdict.of(lived, keepsUpTo, day.peak()));
+        Verdict.of(lived, keepsUpTo, day.peak()),
+        search.pullDown(cooling));
   }
 
   private Change change(String name, Shop after) {

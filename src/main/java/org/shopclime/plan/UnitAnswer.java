@@ -3,6 +3,7 @@ package org.shopclime.plan;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shopclime.run.LivedDay;
+import org.shopclime.run.PullDown;
 
 /**
  * What the shop's own unit does on the hot day.
@@ -15,6 +16,7 @@ import org.shopclime.run.LivedDay;
  * @param keepsUpTo highest outdoor peak at which it holds, °C; empty with {@code limitReason} told
  * @param limitReason why there is no such peak
  * @param verdict in one word
+ * @param pullDown the morning of the first working day; nothing if nobody ever works
  */
 public record UnitAnswer(
     double rated,
@@ -23,4 +25,5 @@ public record UnitAnswer(
     LivedDay day,
     OptionalDouble keepsUpTo,
     Optional<String> limitReason,
-    Verdict verdict) {}
+    Verdict verdict,
+    Optional<PullDown> pullDown) {}

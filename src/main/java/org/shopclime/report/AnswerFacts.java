@@ -8,6 +8,7 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.LivedDay;
+import org.shopclime.run.PullDown;
 import org.shopclime.run.Trace;
 
 /** The facts behind the answer's sentence. */
@@ -112,6 +113,7 @@ final class AnswerFacts {
             + " and uses about "
             + Math.round(energy)
             + " kWh that day.");
+    unit.pullDown().ifPresent(morning -> lines.add(morning(morning)));
     if (unit.day().holds()
         && answer.recommended().isPresent()
         && answer.recommended().getAsDouble() < unit.rated() - 1) {
@@ -120,6 +122,37 @@ final class AnswerFacts {
               + power(answer.recommended().getAsDouble())
               + ".");
     }
+  }
+
+  private String morning(PullDown morning) {
+    String held = temperature(day.setPoint() + LivedDay.TOLERANCE);
+    String start =
+        "After days off the room is at " + temperature(morning.start()) + " when work starts";
+    String down =
+        morning.minutes().isEmpty()
+            ? "the unit, switched on then, has it at " + held + " at no time before work ends"
+            : morning.minutes().getAsInt() == 0
+                ? "it need not be brought down"
+                : "the unit, switched on then, has it at "
+                    + held
+                    + " after "
+                    + duration(morning.minutes().getAsInt());
+    String on =
+        morning.lead().isEmpty()
+            ? "even on since midnight it does not hold the first hour of work"
+            : morning.lead().getAsInt() == 0
+                ? "the first hour of work is held"
+                : "for the first hour of work to be held, switch it on "
+                    + duration(morning.lead().getAsInt())
+                    + " before";
+    return start + "; " + down + "; " + on + ".";
+  }
+
+  private static String duration(int minutes) {
+    int hours = minutes / 60;
+    int rest = minutes % 60;
+    String part = rest + " min";
+    return hours == 0 ? part : hours + " h" + (rest == 0 ? "" : " " + part);
   }
 
   private void load(List<String> lines) {

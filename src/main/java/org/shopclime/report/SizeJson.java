@@ -6,10 +6,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
@@ -156,6 +158,20 @@ public final class SizeJson {
             "limitReason",
             answer.unit().map(own -> own.limitReason().orElse(null)).orElse(reason(answer)))
         .put("recommendedBtuh", rounded(answer.recommended(), Units::btuh));
+    answer
+        .unit()
+        .flatMap(UnitAnswer::pullDown)
+        .ifPresentOrElse(
+            morning ->
+                unit.putObject("pullDown")
+                    .<ObjectNode>set("startF", temperature(morning.start()))
+                    .put("downAfterHours", hours(morning.minutes()))
+                    .put("switchOnBeforeWorkHours", hours(morning.lead())),
+            () -> unit.putNull("pullDown"));
+  }
+
+  private static BigDecimal hours(OptionalInt minutes) {
+    return minutes.isPresent() ? rounded(minutes.getAsInt() / 60.0, DECIMALS) : null;
   }
 
   /** Why there is no limit: only said where there is no unit. */

@@ -44,6 +44,21 @@ final class ShopDays {
     boolean throughMidnight =
         attended.at(0) > 0 && attended.at(DaySlots.COUNT - 1) > 0 && attended.hours() < 24;
     start = throughMidnight ? working.firstActiveSlot() / DaySlots.PER_HOUR * DaySlots.PER_HOUR : 0;
+    findQuiet();
+  }
+
+  private ShopDays(ShopDays of, int early) {
+    model = of.model;
+    march = of.march;
+    drivers.putAll(of.drivers);
+    latentGains.putAll(of.latentGains);
+    working = of.working;
+    attended = of.attended.earlier(early);
+    start = of.start;
+    findQuiet();
+  }
+
+  private void findQuiet() {
     for (DayKind kind : DayKind.values()) {
       boolean[] strides = new boolean[DaySlots.COUNT / STRIDE];
       for (int i = 0; i < strides.length; i++) {
@@ -51,6 +66,16 @@ final class ShopDays {
       }
       quiet.put(kind, strides);
     }
+  }
+
+  /** The same days with the unit switched on so many slots before work; the march is shared. */
+  ShopDays switchedOnEarlier(int slots) {
+    return new ShopDays(this, slots);
+  }
+
+  /** Slot in which work begins; -1 if nobody ever works. */
+  int firstSlot() {
+    return working.firstActiveSlot();
   }
 
   /** The same shop on a day moved bodily; the march is shared. */

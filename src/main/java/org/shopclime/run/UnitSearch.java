@@ -53,6 +53,16 @@ public final class UnitSearch {
   }
 
   /**
+   * The morning of the first working day.
+   *
+   * @param cooling the unit
+   * @return how the room is brought down; nothing if nobody ever works
+   */
+  public Optional<PullDown> pullDown(Cooling cooling) {
+    return PullDown.of(days, idle, cooling, room);
+  }
+
+  /**
    * The lived day with the outdoor temperature moved bodily.
    *
    * @param cooling the unit

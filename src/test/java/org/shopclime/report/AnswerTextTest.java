@@ -10,14 +10,17 @@ import static org.shopclime.report.Answers.withoutUnit;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.UnitAnswer;
 import org.shopclime.plan.Verdict;
 import org.shopclime.plan.WinterAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
+import org.shopclime.run.PullDown;
 import org.shopclime.shop.Place;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
@@ -180,6 +183,9 @@ class AnswerTextTest {
             "The label says 12,000 BTU/h; in that hour the unit can take out 12,000 BTU/h, of which"
                 + " 9,000 BTU/h is heat and 3,000 BTU/h moisture.",
             "It runs flat out 9 am to noon and 1 pm to 5 pm and uses about 7 kWh that day.",
+            "After days off the room is at 90 °F when work starts; the unit, switched on then, has"
+                + " it at 79 °F after 1 h 25 min; for the first hour of work to be held, switch it"
+                + " on 1 h 10 min before.",
             "To stay at 78 °F all day, 9,600 BTU/h must be taken out from 3 to 4 pm, of which"
                 + " 3,400 BTU/h is moisture. The largest parts: Leakage 52 %, West wall 42 % and"
                 + " People 9 %.",
@@ -192,6 +198,49 @@ class AnswerTextTest {
                 + " of 3,000 W covers it. In the station's typical year 99 % of the hours are"
                 + " warmer than 31 °F; typical years leave out the coldest spells, so 2.3 °F is taken"
                 + " off. If you know a colder night, type it.");
+  }
+
+  @Test
+  void morningsAreToldInWords() {
+    assertThat(morning(OptionalInt.empty(), OptionalInt.empty()))
+        .isEqualTo(
+            "After days off the room is at 88 °F when work starts; the unit, switched on then, has"
+                + " it at 79 °F at no time before work ends; even on since midnight it does not"
+                + " hold the first hour of work.");
+    assertThat(morning(OptionalInt.of(0), OptionalInt.of(0)))
+        .endsWith("; it need not be brought down; the first hour of work is held.");
+    assertThat(morning(OptionalInt.of(55), OptionalInt.of(120)))
+        .endsWith(" after 55 min; for the first hour of work to be held, switch it on 2 h before.");
+  }
+
+  private static String morning(OptionalInt minutes, OptionalInt lead) {
+    SizeAnswer usual = Answers.example();
+    UnitAnswer own = usual.unit().orElseThrow();
+    UnitAnswer unit =
+        new UnitAnswer(
+            own.rated(),
+            own.deliveredSensible(),
+            own.deliveredLatent(),
+            own.day(),
+            own.keepsUpTo(),
+            own.limitReason(),
+            own.verdict(),
+            Optional.of(new PullDown(Units.celsius(88), minutes, lead)));
+    SizeAnswer answer =
+        new SizeAnswer(
+            usual.shop(),
+            usual.core(),
+            Optional.of(unit),
+            usual.recommended(),
+            usual.band(),
+            usual.changes(),
+            usual.scenarios(),
+            usual.winter(),
+            usual.warnings());
+    return AnswerText.facts(answer, IP).stream()
+        .filter(fact -> fact.startsWith("After days off"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.shopclime.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
@@ -25,6 +26,7 @@ import org.shopclime.plan.Verdict;
 import org.shopclime.plan.WinterAnswer;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
+import org.shopclime.run.PullDown;
 import org.shopclime.run.Trace;
 import org.shopclime.shop.Examples;
 import org.shopclime.shop.Place;
@@ -149,7 +151,8 @@ final class Answers {
                 ? OptionalDouble.of(Units.celsius(keepsUpToF.getAsDouble()))
                 : OptionalDouble.empty(),
             keepsUpToF.isPresent() ? Optional.empty() : Optional.of("why not"),
-            verdict);
+            verdict,
+            Optional.of(new PullDown(Units.celsius(90), OptionalInt.of(85), OptionalInt.of(70))));
     return answer(SHOP, core, Optional.of(unit), sizeBtuh, band);
   }
 

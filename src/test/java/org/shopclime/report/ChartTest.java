@@ -99,7 +99,8 @@ class ChartTest {
             own.day(),
             own.keepsUpTo(),
             own.limitReason(),
-            own.verdict());
+            own.verdict(),
+            own.pullDown());
     SizeAnswer answer =
         new SizeAnswer(
             usual.shop(),

@@ -22,7 +22,7 @@ import org.shopclime.run.Trace;
 class SizeJsonTest {
 
   private static final List<String> UNITS =
-      List.of("BtuhFt2F", "Btuh", "Ft2", "F", "Ft", "Watts", "Deg", "Hour");
+      List.of("BtuhFt2F", "Btuh", "Ft2", "F", "Ft", "Watts", "Deg", "Hour", "Hours");
   private static final Set<String> WITHOUT_UNIT =
       Set.of("hour", "month", "share", "relativeHumidity");
   private static final double ROUNDING = 0.0051;

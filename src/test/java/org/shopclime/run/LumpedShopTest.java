@@ -81,6 +81,38 @@ class LumpedShopTest {
     assertThat(held).isGreaterThan(24);
   }
 
+  /**
+   * The same room, idle until 8 o'clock, comes down to what counts as held after t = -C / K ln(1 -
+   * (Te - T) K / P); told to five minutes, and P by what the unit gives in the hours it takes.
+   */
+  @Test
+  void aMorningLastsAsLongAsTheExponentialSays() {
+    Shop shop = MadeShops.hours(MadeShops.box("4000 m3", "0.02 /h", ""), "Mon-Sun 8:00-20:00", 0);
+    ShopModel model = MadeShops.steady(shop, 35, 0.0005);
+    ShopDays days = new ShopDays(model);
+    DayRunner.State idle = LivedDay.idle(days, 0);
+    Cooling cooling = MadeShops.window(1500);
+    PullDown morning = PullDown.of(days, idle, cooling, 0).orElseThrow();
+    DayRunner runner = new DayRunner(days, Optional.of(cooling), 0);
+    runner.restore(idle);
+    runner.run(DayKind.WORKING);
+    double end = end(days);
+    assertThat(morning.start()).isCloseTo(end, within(0.02));
+    double conductance = conductance(model);
+    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double minutes = morning.minutes().orElseThrow();
+    double given = 0;
+    int first = days.firstSlot() / DaySlots.PER_HOUR + 1;
+    int hours = (int) Math.ceil(minutes / 60);
+    for (int hour = first; hour < first + hours; hour++) {
+      given += runner.trace().canGive().at(hour) / hours;
+    }
+    double down = end - (model.setPoint(0) + LivedDay.TOLERANCE);
+    double exact = -capacity / conductance * Math.log(1 - down * conductance / given) / 60;
+    assertThat(exact).isGreaterThan(60);
+    assertThat(minutes).isCloseTo(exact, within(5 + 0.01 * exact));
+  }
+
   /** Temperature the room ends at, left alone. */
   private static double end(ShopDays days) {
     ShopModel model = days.model();
