@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Everything a result holds, each number by its bits, in the order of its fields. */
 final class Bits {
@@ -31,6 +32,9 @@ final class Bits {
     if (value instanceof Double number) {
       found.add(Double.doubleToRawLongBits(number));
     } else if (value instanceof OptionalDouble number) {
+      found.add(number.isPresent());
+      number.ifPresent(this::add);
+    } else if (value instanceof OptionalInt number) {
       found.add(number.isPresent());
       number.ifPresent(this::add);
     } else if (value instanceof Optional<?> held) {
