@@ -37,6 +37,7 @@ import org.shopclime.shop.Seal;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Span;
+import org.shopclime.shop.Supply;
 import org.shopclime.shop.Window;
 
 /** What a part that was just added is, until its owner says more; usual sizes (common practice). */
@@ -98,6 +99,15 @@ final class Starts {
           EfficiencyLabel.CEER,
           115,
           Span.known(1));
+    }
+    if (type == Supply.class) {
+      return new Supply(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Supply.Wire.UNKNOWN,
+          Supply.Sharing.UNKNOWN,
+          Optional.empty());
     }
     if (type == Overhang.class) {
       return new Overhang(metresFromFeet(1), 0);

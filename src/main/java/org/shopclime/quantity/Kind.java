@@ -46,6 +46,8 @@ public enum Kind {
   EFFICIENCY,
   /** Electric tension, V. */
   VOLTAGE,
+  /** Electric current, A. */
+  CURRENT,
   /** Extinction coefficient of glass, 1/m. */
   EXTINCTION,
   /** A count, 1. */

@@ -376,6 +376,10 @@ final class UnitTable {
     table.put(
         Kind.VOLTAGE,
         new Entry("a voltage with its unit, such as \"115 V\"", volts, volts, List.of()));
+    List<Unit> amps = List.of(unit(" A", ONE, ONE, 0, 1, "a", "amp", "amps", "ampere", "amperes"));
+    table.put(
+        Kind.CURRENT,
+        new Entry("a current with its unit, such as \"15 A\"", amps, amps, List.of()));
     List<Unit> ones = List.of(unit("", ONE, ONE, 0, 2, ""));
     table.put(Kind.COUNT, new Entry("a number, such as \"2\"", ones, ones, List.of()));
   }

@@ -38,8 +38,10 @@ final class AnswerFacts {
     boolean asked = !day.judged().isEmpty();
     if (asked) {
       air(lines);
+      new WorkerText(answer).fact(units).ifPresent(lines::add);
       answer.unit().ifPresent(unit -> unit(lines, unit));
     }
+    SupplyText.fact(answer).ifPresent(lines::add);
     load(lines);
     if (asked) {
       band(lines);

@@ -57,10 +57,17 @@ public final class SizeJson {
     components(root, peak);
     unit(root, answer);
     LivedDay without = core.without();
-    root.putObject("withoutUnit")
+    WorkerText worker = new WorkerText(answer);
+    ObjectNode unitOff = root.putObject("withoutUnit");
+    unitOff
         .<ObjectNode>set("indoorPeakF", temperature(without.peakTemperature()))
         .put("indoorPeakHour", without.peakHour())
         .set("operativePeakF", temperature(without.operativePeak()));
+    worker.put(unitOff, without);
+    worker.put(root, day);
+    root.put(
+        "workerAirSpeedMph",
+        rounded(Units.milesPerHour(answer.shop().work().airSpeed()), DECIMALS));
     Trace trace = day.trace();
     hours(root, "indoorF", hour -> Units.fahrenheit(trace.air().at(hour)), DECIMALS);
     hours(root, "dewPointF", hour -> Units.fahrenheit(trace.dewPoint().at(hour)), DECIMALS);

@@ -1,5 +1,6 @@
 package org.shopclime.shop;
 
+import java.util.Optional;
 import org.shopclime.quantity.Kind;
 
 /**
@@ -11,6 +12,7 @@ import org.shopclime.quantity.Kind;
  * @param label which rating the efficiency is
  * @param volts supply, V
  * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
+ * @param supply the circuit it hangs on, where anything of it is known
  */
 public record CoolingUnit(
     @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
@@ -45,7 +47,32 @@ public record CoolingUnit(
             otherwise = "100 %",
             unknown = {"60 %", "85 %", "100 %"},
             lowIsKind = false)
-        Span airflow) {
+        Span airflow,
+    @Say(
+            label = "Circuit",
+            help = "What it hangs on; for cautions only, nothing is designed.",
+            otherwise = "none")
+        Optional<Supply> supply) {
+
+  /**
+   * A unit of whose circuit nothing is said.
+   *
+   * @param room name of the room it cools; empty: the first cooled room
+   * @param capacity rated total capacity, W
+   * @param efficiency rated cooling for each watt drawn, W/W
+   * @param label which rating the efficiency is
+   * @param volts supply, V
+   * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
+   */
+  public CoolingUnit(
+      String room,
+      double capacity,
+      double efficiency,
+      EfficiencyLabel label,
+      double volts,
+      Span airflow) {
+    this(room, capacity, efficiency, label, volts, airflow, Optional.empty());
+  }
 
   /**
    * The same with another airflow.
@@ -64,7 +91,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withRoom(String room) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
   }
 
   /**
@@ -74,6 +101,16 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withCapacity(double capacity) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
+  }
+
+  /**
+   * The same on another circuit.
+   *
+   * @param supply the circuit it hangs on
+   * @return the changed record
+   */
+  public CoolingUnit withSupply(Optional<Supply> supply) {
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
   }
 }

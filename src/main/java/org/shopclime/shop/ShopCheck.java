@@ -59,6 +59,7 @@ public final class ShopCheck {
     check.rooms();
     check.unit();
     check.warnings.addAll(Cautions.of(shop));
+    check.warnings.addAll(SupplyCheck.of(shop).map(SupplyCheck::warnings).orElse(List.of()));
     return new Findings(check.problems, check.warnings);
   }
 

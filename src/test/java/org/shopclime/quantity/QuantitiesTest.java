@@ -174,6 +174,8 @@ class QuantitiesTest {
         "EFFICIENCY | 3.2 W/W | 3.2",
         "VOLTAGE | 115 V | 115",
         "VOLTAGE | 230 volts | 230",
+        "CURRENT | 15 A | 15",
+        "CURRENT | 11.2 amps | 11.2",
         "COUNT | 2 | 2",
         "COUNT | 1,200 | 1200",
       })
@@ -238,6 +240,7 @@ class QuantitiesTest {
         "MASS | 1 ton",
         "DURATION | 90",
         "VOLTAGE | 115",
+        "CURRENT | 15",
         "COUNT | two",
         "COUNT | 2 ft",
         "COUNT | 0x10",
@@ -321,6 +324,7 @@ class QuantitiesTest {
         "DURATION | 30 | 30 s | 30 s",
         "EFFICIENCY | 3.19447468 | 10.9 BTU/Wh | 3.19 W/W",
         "VOLTAGE | 115 | 115 V | 115 V",
+        "CURRENT | 11.24 | 11.2 A | 11.2 A",
         "COUNT | 2 | 2 | 2",
       })
   void showsRoundFiguresWithTheirUnit(Kind kind, double si, String inchPound, String metric) {

@@ -22,7 +22,7 @@ import org.shopclime.run.Trace;
 class SizeJsonTest {
 
   private static final List<String> UNITS =
-      List.of("BtuhFt2F", "Btuh", "Ft2", "F", "Ft", "Watts", "Deg", "Hour", "Hours");
+      List.of("BtuhFt2F", "Btuh", "Ft2", "F", "Ft", "Watts", "Deg", "Hour", "Hours", "Mph");
   private static final Set<String> WITHOUT_UNIT =
       Set.of("hour", "month", "share", "relativeHumidity");
   private static final double ROUNDING = 0.0051;
@@ -110,7 +110,16 @@ class SizeJsonTest {
               "limitReason",
               "recommendedBtuh");
       assertThat(keys(json.get("withoutUnit")))
-          .containsExactly("indoorPeakF", "indoorPeakHour", "operativePeakF");
+          .containsExactly(
+              "indoorPeakF",
+              "indoorPeakHour",
+              "operativePeakF",
+              "heatIndexF",
+              "wbgtF",
+              "heatIndexPeakF",
+              "heatIndexPeakHour",
+              "wbgtPeakF",
+              "wbgtPeakHour");
       assertThat(keys(json.get("band")))
           .containsExactly("indoorPeakLowF", "indoorPeakHighF", "decidedBy");
       assertThat(keys(json.get("changes").get(0)))
@@ -120,7 +129,15 @@ class SizeJsonTest {
       assertThat(keys(json.get("winter")))
           .contains("designF", "typicalYearF", "basis", "lossBtuh", "heaterWatts");
       assertThat(keys(json.get("warnings").get(0))).containsExactly("path", "text");
-      for (String array : List.of("/indoorF", "/dewPointF", "/relativeHumidity")) {
+      for (String array :
+          List.of(
+              "/indoorF",
+              "/dewPointF",
+              "/relativeHumidity",
+              "/heatIndexF",
+              "/wbgtF",
+              "/withoutUnit/heatIndexF",
+              "/withoutUnit/wbgtF")) {
         assertThat(json.at(array)).as(array).hasSize(24);
       }
       assertThat(json.at("/hotDay/dryBulbF")).hasSize(24);

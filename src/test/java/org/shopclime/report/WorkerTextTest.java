@@ -1,0 +1,134 @@
+package org.shopclime.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Supply;
+
+/** The heat on the worker and the unit's circuit in the answer. */
+class WorkerTextTest {
+
+  private static final UnitSystem IP = UnitSystem.INCH_POUND;
+
+  private static String told(SizeAnswer answer) {
+    return AnswerText.facts(answer, IP).stream()
+        .filter(fact -> fact.startsWith("Heat on the worker"))
+        .findFirst()
+        .orElse("");
+  }
+
+  private static SizeAnswer with(SizeAnswer answer, Shop shop) {
+    return new SizeAnswer(
+        shop,
+        answer.core(),
+        answer.unit(),
+        answer.recommended(),
+        answer.band(),
+        answer.changes(),
+        answer.winter(),
+        answer.warnings());
+  }
+
+  private static SizeAnswer hot(double fahrenheit) {
+    return Answers.withoutUnit(
+        Answers.day(hour -> fahrenheit, Answers.JUDGED, hour -> 0),
+        OptionalDouble.of(24000),
+        Answers.band(90, 99));
+  }
+
+  /** 96 °F at 50 %: the chart's 108 °F. */
+  @Test
+  void theSentenceHasFiguresSpeedAndCaution() {
+    assertThat(told(hot(96)))
+        .contains("heat index 108 °F, wet-bulb globe ")
+        .contains("(air moving at 0.7 mph)")
+        .contains("In air this hot a fan is no remedy.")
+        .contains("not a medical verdict: go by OSHA and NIOSH guidance")
+        .doesNotContain("unit off")
+        .doesNotContain("end of the Weather");
+    assertThat(told(hot(88))).contains("A fan that moves 4.5 mph past the bench would take ");
+    assertThat(told(hot(110))).contains("past the end of the Weather Service's chart");
+  }
+
+  @Test
+  void nothingIsEverCalledSafe() {
+    for (double air : new double[] {50, 70, 80, 95, 130}) {
+      assertThat(told(hot(air)).toLowerCase(java.util.Locale.ROOT)).doesNotContain("safe");
+    }
+  }
+
+  @Test
+  void theUnitIsHeldAgainstNone() throws Exception {
+    SizeAnswer answer = Answers.example();
+    assertThat(told(answer)).contains("; with the unit off, heat index ");
+    JsonNode json = new ObjectMapper().readTree(SizeJson.of(answer));
+    List<Integer> working =
+        new WallClock(answer.shop().work(), answer.core().hotDay().date()).working();
+    for (String key : List.of("heatIndex", "wbgt")) {
+      for (JsonNode day : List.of(json, json.get("withoutUnit"))) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int hour : working) {
+          most = Math.max(most, day.get(key + "F").get(hour - 1).doubleValue());
+        }
+        int hour = day.get(key + "PeakHour").intValue();
+        assertThat(working).contains(hour);
+        assertThat(day.get(key + "PeakF").doubleValue()).isCloseTo(most, offset(1e-9));
+        assertThat(day.get(key + "F").get(hour - 1).doubleValue()).isCloseTo(most, offset(1e-9));
+      }
+      assertThat(json.get(key + "PeakF").doubleValue())
+          .isLessThan(json.get("withoutUnit").get(key + "PeakF").doubleValue());
+    }
+    assertThat(json.get("workerAirSpeedMph").doubleValue()).isEqualTo(0.67);
+  }
+
+  @Test
+  void aFanInTheFileLowersTheGlobeOnly() throws Exception {
+    SizeAnswer still = hot(85);
+    Shop fanned =
+        still
+            .shop()
+            .withWork(
+                (org.shopclime.shop.Work) ShopParts.with(still.shop().work(), "airSpeed", 2.0));
+    JsonNode before = new ObjectMapper().readTree(SizeJson.of(still));
+    JsonNode after = new ObjectMapper().readTree(SizeJson.of(with(still, fanned)));
+    assertThat(after.get("wbgtPeakF").doubleValue())
+        .isLessThan(before.get("wbgtPeakF").doubleValue());
+    assertThat(after.get("heatIndexPeakF")).isEqualTo(before.get("heatIndexPeakF"));
+    assertThat(told(with(still, fanned))).doesNotContain("A fan that moves");
+  }
+
+  @Test
+  void theCircuitIsToldWhereSomethingIsKnownOfIt() {
+    SizeAnswer answer = Answers.example();
+    assertThat(AnswerText.facts(answer, IP)).noneMatch(fact -> fact.contains("electrician"));
+    Supply supply =
+        new Supply(
+            Optional.of(9.5),
+            Optional.empty(),
+            Optional.of(20.0),
+            Supply.Wire.AWG_12,
+            Supply.Sharing.ALONE,
+            Optional.empty());
+    Shop shop =
+        answer
+            .shop()
+            .withUnit(answer.shop().unit().map(unit -> unit.withSupply(Optional.of(supply))));
+    assertThat(AnswerText.facts(with(answer, shop), IP))
+        .filteredOn(fact -> fact.contains("electrician"))
+        .singleElement()
+        .asString()
+        .startsWith("The unit draws about 9.5 A at 115 V by its plate")
+        .contains("at its rating at once (")
+        .contains("Cord at most 10 ft and no extension (NEC 440.64). A caution, not a design");
+  }
+}
