@@ -6,8 +6,7 @@ import java.util.function.DoubleUnaryOperator;
  * Wet-bulb globe temperature indoors, estimated from air, radiant temperature, humidity and air
  * speed instead of being measured.
  *
- * <p>Source: ISO 7243 for the sum and for the heat balance of the naturally ventilated wet bulb;
- * ISO 7726 for the heat balance of the black globe of 150 mm. From memory; the globe gives the
+ * <p>Source: ISO 7243 for the sum, the heat balance used with it for the natural wet bulb; ISO 7726 for the heat balance of the black globe of 150 mm. From memory; the globe gives the
  * worked example of ISO 7726, the wet bulb lies within 0.6 K of the fit of Bernard and Pourmoghani
  * (1999) where walls are as warm as the air ({@code HeatPublishedTest}).
  *
@@ -83,8 +82,9 @@ public final class WetBulbGlobe {
   /**
    * Temperature of a wick in the room's own air and radiation, not whirled or fanned.
    *
-   * <p>Source: ISO 7243, heat balance of the natural wet bulb, in which convection, radiation and
-   * evaporation stand as 4.18 v^0.444, 1e-8 T^4 and 77.1 v^0.421 (kPa).
+   * <p>Source: heat balance of the natural wet bulb used with ISO 7243 (Malchaire, Annals of
+   * Occupational Hygiene 19, 1976), in which convection, radiation and evaporation stand as 4.18
+   * v^0.444, 1e-8 T^4 and 77.1 v^0.421 (kPa). From memory.
    *
    * @param air air temperature, °C
    * @param radiant mean radiant temperature, °C

@@ -51,7 +51,7 @@ class WorkerTextTest {
   void theSentenceHasFiguresSpeedAndCaution() {
     assertThat(told(hot(96)))
         .contains("heat index 108 °F, wet-bulb globe ")
-        .contains("(air moving at 0.7 mph)")
+        .contains("(air moving at 0.67 mph)")
         .contains("In air this hot a fan is no remedy.")
         .contains("not a medical verdict: go by OSHA and NIOSH guidance")
         .doesNotContain("unit off")
