@@ -6,9 +6,10 @@ import java.util.function.DoubleUnaryOperator;
  * Wet-bulb globe temperature indoors, estimated from air, radiant temperature, humidity and air
  * speed instead of being measured.
  *
- * <p>Source: ISO 7243 for the sum, the heat balance used with it for the natural wet bulb; ISO 7726 for the heat balance of the black globe of 150 mm. From memory; the globe gives the
- * worked example of ISO 7726, the wet bulb lies within 0.6 K of the fit of Bernard and Pourmoghani
- * (1999) where walls are as warm as the air ({@code HeatPublishedTest}).
+ * <p>Source: ISO 7243 for the sum, the heat balance used with it for the natural wet bulb; ISO 7726
+ * for the heat balance of the black globe of 150 mm. From memory; the globe gives the worked
+ * example of ISO 7726, the wet bulb lies within 0.6 K of the fit of Bernard and Pourmoghani (1999)
+ * where walls are as warm as the air ({@code HeatPublishedTest}).
  *
  * <p>Ranges: temperatures -20 to 80 °C, air speed 0.05 to 5 m/s (below that the air's own rise past
  * a warm body is faster), relative humidity 0 to 1, pressure as in {@link MoistAir}. The balance of

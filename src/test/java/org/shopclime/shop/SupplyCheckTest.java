@@ -87,7 +87,10 @@ class SupplyCheckTest {
 
   @Test
   void theWholeShopAtOnceIsToldOfItsPanel() {
-    assertThat(said("{\"panel\": \"40 A\"}")).singleElement().asString().contains("the panel is one of 40 A");
+    assertThat(said("{\"panel\": \"40 A\"}"))
+        .singleElement()
+        .asString()
+        .contains("the panel is one of 40 A");
     assertThat(said("{\"panel\": \"100 A\"}")).isEmpty();
   }
 
