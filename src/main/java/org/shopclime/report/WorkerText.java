@@ -53,11 +53,9 @@ final class WorkerText {
   Optional<String> fact(UnitSystem units) {
     LivedDay told = answer.core().unit().orElse(answer.core().without());
     WorkerHeat heat = WorkerHeat.of(told.trace(), speed);
-    OptionalInt worst = WorkerHeat.worst(heat.wetBulbGlobe(), working);
-    if (worst.isEmpty()) {
+    if (working.isEmpty()) {
       return Optional.empty();
     }
-    int hour = worst.getAsInt();
     double index = peak(heat.heatIndex());
     String without =
         answer.core().unit().isPresent()
@@ -65,9 +63,7 @@ final class WorkerText {
                 + both(WorkerHeat.of(answer.core().without().trace(), speed), units)
             : "";
     return Optional.of(
-        "Heat on the worker at its worst, near "
-            + clock.during(hour)
-            + ": "
+        "Heat on the worker at its worst: "
             + both(heat, units)
             + without
             + " (air moving at "
@@ -76,19 +72,25 @@ final class WorkerText {
             + (index > HeatIndex.CHART_END
                 ? " That heat index lies past the end of the Weather Service's chart."
                 : "")
-            + fan(told, hour, heat, units)
+            + fan(told, heat, units)
             + CAUTION);
   }
 
   private String both(WorkerHeat heat, UnitSystem units) {
     return "heat index "
-        + Shown.temperature(peak(heat.heatIndex()), units)
+        + atWorst(heat.heatIndex(), units)
         + ", wet-bulb globe "
-        + Shown.temperature(peak(heat.wetBulbGlobe()), units);
+        + atWorst(heat.wetBulbGlobe(), units);
   }
 
-  private String fan(LivedDay told, int hour, WorkerHeat heat, UnitSystem units) {
-    if (told.trace().air().at(hour) > NO_FAN) {
+  /** The worst working hour; the two figures need not have it together. */
+  private String atWorst(Profile profile, UnitSystem units) {
+    int hour = WorkerHeat.worst(profile, working).orElseThrow();
+    return Shown.temperature(profile.at(hour), units) + " from " + clock.during(hour);
+  }
+
+  private String fan(LivedDay told, WorkerHeat heat, UnitSystem units) {
+    if (peak(told.trace().air()) > NO_FAN) {
       return " In air this hot a fan is no remedy.";
     }
     double gained =

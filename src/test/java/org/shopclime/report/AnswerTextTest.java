@@ -180,8 +180,9 @@ class AnswerTextTest {
         .containsExactly(
             "In the warmest working hour (4 to 5 pm): air 82 °F, humidity 50 %, dew point 62 °F;"
                 + " with the warmth of walls and ceiling it feels like 84 °F.",
-            "Heat on the worker at its worst, near 4 to 5 pm: heat index 83 °F, wet-bulb globe 74 °F;"
-                + " with the unit off, heat index 118 °F, wet-bulb globe 90 °F (air moving at 0.67"
+            "Heat on the worker at its worst: heat index 83 °F from 4 to 5 pm, wet-bulb globe 74 °F from"
+                + " 4 to 5 pm; with the unit off, heat index 118 °F from 4 to 5 pm, wet-bulb globe 90 °F"
+                + " from 4 to 5 pm (air moving at 0.67"
                 + " mph). A fan that moves 4.5 mph past the bench would take 1 °F off the wet-bulb"
                 + " globe figure. Estimates, not a measurement and not a medical verdict: go by OSHA"
                 + " and NIOSH guidance on heat and ask your physician.",

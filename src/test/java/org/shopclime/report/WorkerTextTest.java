@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.run.LivedDay;
+import org.shopclime.run.WorkerHeat;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Supply;
@@ -50,7 +52,7 @@ class WorkerTextTest {
   @Test
   void theSentenceHasFiguresSpeedAndCaution() {
     assertThat(told(hot(96)))
-        .contains("heat index 108 °F, wet-bulb globe ")
+        .contains("heat index 108 °F from 8 to 9 am, wet-bulb globe ")
         .contains("(air moving at 0.67 mph)")
         .contains("In air this hot a fan is no remedy.")
         .contains("not a medical verdict: go by OSHA and NIOSH guidance")
@@ -58,6 +60,22 @@ class WorkerTextTest {
         .doesNotContain("end of the Weather");
     assertThat(told(hot(88))).contains("A fan that moves 4.5 mph past the bench would take ");
     assertThat(told(hot(110))).contains("past the end of the Weather Service's chart");
+  }
+
+  /**
+   * Warm and damp in the morning, dry and hotter in the afternoon: each figure has its own hour.
+   */
+  @Test
+  void eachFigureHasItsOwnHour() {
+    SizeAnswer answer = Answers.example();
+    LivedDay day = answer.core().unit().orElseThrow();
+    WorkerHeat heat = WorkerHeat.of(day.trace(), answer.shop().work().airSpeed());
+    WallClock clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
+    int index = WorkerHeat.worst(heat.heatIndex(), clock.working()).orElseThrow();
+    int globe = WorkerHeat.worst(heat.wetBulbGlobe(), clock.working()).orElseThrow();
+    assertThat(told(answer))
+        .containsPattern("heat index \\d+ °F from " + clock.during(index) + ", wet-bulb globe")
+        .containsPattern("wet-bulb globe \\d+ °F from " + clock.during(globe) + ";");
   }
 
   @Test
