@@ -20,14 +20,14 @@ public final class HeatIndex {
   public static final double CHART_END = 105 / 1.8;
 
   private static final double COLDEST = -50;
-  private static final double HOTTEST = 80;
+  private static final double HOTTEST = 100;
 
   private HeatIndex() {}
 
   /**
    * Heat index.
    *
-   * @param dryBulb air temperature, °C, -50 to 80
+   * @param dryBulb air temperature, °C, -50 to 100
    * @param relativeHumidity 0 to 1
    * @return heat index, °C
    * @throws IllegalArgumentException if outside those ranges or NaN

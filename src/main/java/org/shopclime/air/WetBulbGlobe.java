@@ -11,9 +11,9 @@ import java.util.function.DoubleUnaryOperator;
  * example of ISO 7726, the wet bulb lies within 0.6 K of the fit of Bernard and Pourmoghani (1999)
  * where walls are as warm as the air ({@code HeatPublishedTest}).
  *
- * <p>Ranges: temperatures -20 to 80 °C, air speed 0.05 to 5 m/s (below that the air's own rise past
- * a warm body is faster), relative humidity 0 to 1, pressure as in {@link MoistAir}. The balance of
- * the wet bulb is fitted near sea level.
+ * <p>Ranges: air -50 to 100 °C, walls -50 to 150 °C, air speed 0.05 to 5 m/s (below that the air's
+ * own rise past a warm body is faster), relative humidity 0 to 1, pressure as in {@link MoistAir}.
+ * The balance of the wet bulb is fitted near sea level.
  */
 public final class WetBulbGlobe {
 
@@ -30,8 +30,9 @@ public final class WetBulbGlobe {
   private static final double EMISSIVITY = 0.95;
   private static final double DIAMETER = 0.15;
   private static final double ZERO_CELSIUS = 273.15;
-  private static final double COLDEST = -20;
-  private static final double HOTTEST = 80;
+  private static final double COLDEST = -50;
+  private static final double HOTTEST = 100;
+  private static final double HOTTEST_WALLS = 150;
   private static final double NATURAL_SHARE = 0.7;
   private static final double GLOBE_SHARE = 0.3;
   private static final double SMALL = 1e-9;
@@ -112,7 +113,7 @@ public final class WetBulbGlobe {
 
   private static void check(double air, double radiant, double speed) {
     MoistAir.check("air temperature", air, COLDEST, HOTTEST, "°C");
-    MoistAir.check("radiant temperature", radiant, COLDEST, HOTTEST, "°C");
+    MoistAir.check("radiant temperature", radiant, COLDEST, HOTTEST_WALLS, "°C");
     MoistAir.check("air speed", speed, SLOWEST, FASTEST, "m/s");
   }
 

@@ -114,8 +114,8 @@ class HeatProperties {
 
   @Property
   void theGlobeLiesBetweenAirAndWalls(
-      @ForAll @DoubleRange(min = -20, max = 80) double air,
-      @ForAll @DoubleRange(min = -20, max = 80) double radiant,
+      @ForAll @DoubleRange(min = -50, max = 100) double air,
+      @ForAll @DoubleRange(min = -50, max = 150) double radiant,
       @ForAll @DoubleRange(min = 0.05, max = 5) double speed) {
     assertThat(WetBulbGlobe.globe(air, radiant, speed))
         .isBetween(Math.min(air, radiant) - 1e-8, Math.max(air, radiant) + 1e-8);
@@ -123,12 +123,12 @@ class HeatProperties {
 
   @Example
   void sillyInputIsRefused() {
-    refused(() -> HeatIndex.of(Double.NaN, 0.5), "dry bulb NaN °C is not within -50.0 to 80.0");
-    refused(() -> HeatIndex.of(81, 0.5), "dry bulb 81.0");
+    refused(() -> HeatIndex.of(Double.NaN, 0.5), "dry bulb NaN °C is not within -50.0 to 100.0");
+    refused(() -> HeatIndex.of(101, 0.5), "dry bulb 101.0");
     refused(() -> HeatIndex.of(30, 50), "relative humidity 50.0 is not within 0.0 to 1.0");
     refused(() -> WetBulbGlobe.indoors(30, 30, -0.1, 0.3), "relative humidity -0.1");
-    refused(() -> WetBulbGlobe.indoors(30, 90, 0.5, 0.3), "radiant temperature 90.0");
-    refused(() -> WetBulbGlobe.indoors(-40, 30, 0.5, 0.3), "air temperature -40.0");
+    refused(() -> WetBulbGlobe.indoors(30, 160, 0.5, 0.3), "radiant temperature 160.0");
+    refused(() -> WetBulbGlobe.indoors(-60, 30, 0.5, 0.3), "air temperature -60.0");
     refused(() -> WetBulbGlobe.globe(30, 30, 0), "air speed 0.0 m/s is not within 0.05 to 5.0");
     refused(() -> WetBulbGlobe.globe(30, 30, Double.NaN), "air speed NaN");
   }
