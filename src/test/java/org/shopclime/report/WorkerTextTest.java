@@ -30,15 +30,7 @@ class WorkerTextTest {
   }
 
   private static SizeAnswer with(SizeAnswer answer, Shop shop) {
-    return new SizeAnswer(
-        shop,
-        answer.core(),
-        answer.unit(),
-        answer.recommended(),
-        answer.band(),
-        answer.changes(),
-        answer.winter(),
-        answer.warnings());
+    return Answers.named(answer, shop);
   }
 
   private static SizeAnswer hot(double fahrenheit) {
