@@ -81,7 +81,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withAirflow(Span airflow) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow);
+    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
   }
 
   /**

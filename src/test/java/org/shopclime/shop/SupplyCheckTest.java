@@ -37,6 +37,24 @@ class SupplyCheckTest {
   }
 
   /** 12,000 BTU/h at 10 BTU/Wh are 1,200 W; over 115 V 10.43 A: more than half of 20, not 80 %. */
+  /** A unit with another room, size or airflow hangs on the same circuit. */
+  @Test
+  void theCircuitStays() {
+    Optional<Supply> supply =
+        Optional.of(
+            new Supply(
+                Optional.of(10.0),
+                Optional.empty(),
+                Optional.of(15.0),
+                Supply.Wire.AWG_14,
+                Supply.Sharing.ALONE,
+                Optional.empty()));
+    CoolingUnit unit = Examples.shop("insulated").unit().orElseThrow().withSupply(supply);
+    assertThat(unit.withRoom("Loft").supply()).isEqualTo(supply);
+    assertThat(unit.withCapacity(5000).supply()).isEqualTo(supply);
+    assertThat(unit.withAirflow(Span.known(0.5)).supply()).isEqualTo(supply);
+  }
+
   @Test
   void aSharedCircuitIsTold() {
     assertThat(said("{\"breaker\": \"20 A\", \"circuit\": \"shared\"}"))
