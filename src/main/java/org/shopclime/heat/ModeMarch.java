@@ -789,6 +789,22 @@ public final class ModeMarch {
   }
 
   /**
+   * Heat the network holds, in the air of rooms and the modes of chains.
+   *
+   * @return J above 0 °C
+   */
+  public double heatHeld() {
+    double heat = 0;
+    for (int r = 0; r < air.length; r++) {
+      heat += network.airCapacity[r] * air[r];
+    }
+    for (int m = 0; m < sizes.length; m++) {
+      heat += modes.stored[m] * sizes[m];
+    }
+    return heat;
+  }
+
+  /**
    * Heat out of a boundary into the network, mean over the last step.
    *
    * @param index number of the boundary

@@ -23,6 +23,9 @@ final class DayLedger {
   /** Heat stored, J. */
   double stored;
 
+  /** Heat made by handing over to the films of another season, J; what its modes cannot take. */
+  double handedOver;
+
   /** Water brought by outdoor air, net, kg. */
   double waterIn;
 

@@ -83,6 +83,11 @@ public final class YearRun {
     ledger = Optional.of(kept);
   }
 
+  /** Heat in the air and the walls of all rooms, J above 0 °C. */
+  double heatHeld() {
+    return now.heatHeld();
+  }
+
   /** Water in the air and the stores of all rooms, kg. */
   double waterHeld() {
     return moisture.held();
@@ -121,7 +126,7 @@ public final class YearRun {
     boolean turns = next != now;
     next.begin(hour);
     if (turns) {
-      next.takeOver(now);
+      next.takeOver(now, ledger);
       now = next;
     }
     if (turns || now.rises()) {

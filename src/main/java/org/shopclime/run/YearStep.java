@@ -132,11 +132,16 @@ final class YearStep {
   }
 
   /** Goes on from the network of another season, into the hour that was begun. */
-  void takeOver(YearStep other) {
+  void takeOver(YearStep other, Optional<DayLedger> ledger) {
     year.radiate(drivers, hour, radiated.startFrom(other.march, hour));
     march.takeOver(other.march);
+    ledger.ifPresent(books -> books.handedOver += heatHeld() - other.heatHeld());
     able = other.able;
     humidityAtUnit.startFrom(other.humidityAtUnit);
+  }
+
+  double heatHeld() {
+    return march.heatHeld();
   }
 
   /** Sets what drives an hour. */

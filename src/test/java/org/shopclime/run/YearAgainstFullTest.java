@@ -39,7 +39,10 @@ class YearAgainstFullTest {
   private static final double CLOSE = 0.05;
   private static final double WORST = 0.2;
 
-  /** Energy of which a share need not be told: steps of the reference move as much, kWh. */
+  /**
+   * Energy of which a share need not be told, kWh. Of the 53 kWh of heating in Phoenix it is 0.4 %;
+   * quartered steps move that figure of the reference itself by 1.4 %.
+   */
   private static final double LITTLE = 0.2;
 
   private static final List<YearWeather> YEARS = new ArrayList<>();

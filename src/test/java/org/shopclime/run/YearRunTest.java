@@ -54,6 +54,9 @@ class YearRunTest {
     return MadeYears.plants(shop, cooling, heating, "work");
   }
 
+  /** Heat that the two changes of season may make or lose in a year, Wh. */
+  static final double WATT_HOURS = 100;
+
   /** What comes in is what stays: first law, and the same for water. */
   @Test
   void booksClose() {
@@ -67,11 +70,15 @@ class YearRunTest {
     YearRun run = new YearRun(year, unit);
     run.warmUp();
     double before = run.waterHeld();
+    double heatBefore = run.heatHeld();
     run.audit(ledger);
     YearResult result = run.runYear();
     double turnover = ledger.sources + Math.abs(ledger.boundaries) + Math.abs(ledger.streams);
     double in = ledger.sources + ledger.plants + ledger.streams + ledger.boundaries;
     assertThat(in - ledger.removed).isCloseTo(ledger.stored, within(1e-9 * turnover));
+    assertThat(run.heatHeld() - heatBefore)
+        .isCloseTo(ledger.stored + ledger.handedOver, within(1e-9 * turnover));
+    assertThat(ledger.handedOver).as("the season turns").isCloseTo(0, within(WATT_HOURS * 3600));
     double water = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
     assertThat(run.waterHeld() - before).isCloseTo(water, within(1e-9 * ledger.waterGiven));
     double moved = result.kilowattHours(HEATING, 0) - result.kilowattHours(COOLING, 0);
