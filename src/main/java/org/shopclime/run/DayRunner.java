@@ -13,7 +13,6 @@ import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
 import org.shopclime.unit.Delivered;
 import org.shopclime.unit.Limit;
-import org.shopclime.unit.PartLoad;
 
 /**
  * Runs days of a shop in steps of five minutes, and of half an hour where nothing happens in it
@@ -44,6 +43,7 @@ final class DayRunner {
   private final int parts;
   private final boolean strides;
   private final ModeMarch march;
+  private final Control control;
   private final Drivers drivers;
   private final Moisture moisture;
   private final double[] inflow;
@@ -65,7 +65,27 @@ final class DayRunner {
   private Optional<DayLedger> ledger = Optional.empty();
 
   DayRunner(ShopDays days, Optional<Cooling> cooling, int room) {
-    this(days, cooling, room, days.march(), true, 1);
+    this(days, cooling, room, days.march(), true, 1, new Control.Average(days.cycling(room)));
+  }
+
+  /**
+   * A runner whose unit is switched on and off minute by minute.
+   *
+   * @param days the shop on a day
+   * @param cooling the unit
+   * @param room index of the room that is told
+   */
+  static DayRunner byTheMinute(ShopDays days, Cooling cooling, int room) {
+    int parts = (int) (DaySlots.SECONDS / Thermostat.LOOK);
+    Cycling cycling = days.cycling(room).of();
+    return new DayRunner(
+        days,
+        Optional.of(cooling),
+        room,
+        new ModeMarch(days.model().network(), Thermostat.LOOK),
+        false,
+        parts,
+        new OnOff(cycling.thermostat(), cycling.start()));
   }
 
   /**
@@ -83,7 +103,8 @@ final class DayRunner {
         room,
         new ModeMarch(days.model().network(), DaySlots.SECONDS / parts),
         false,
-        parts);
+        parts,
+        new Control.Average(days.cycling(room)));
   }
 
   private DayRunner(
@@ -92,7 +113,9 @@ final class DayRunner {
       int room,
       ModeMarch march,
       boolean strides,
-      int parts) {
+      int parts,
+      Control control) {
+    this.control = control;
     this.days = days;
     this.model = days.model();
     this.cooling = cooling;
@@ -261,9 +284,11 @@ final class DayRunner {
     march.look(drivers);
     boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
     if (on) {
+      control.begin(march.air(room) - model.setPoint(room));
       guessAir();
       flowAgain(kind, slot, entering);
     } else {
+      control.off();
       flowAgain(kind, slot, march.meanAir(room));
     }
     double fraction = 0;
@@ -336,7 +361,7 @@ final class DayRunner {
     }
     drivers.airSource(room, gain);
     march.lookAgain(drivers);
-    double fraction = fraction(able);
+    double fraction = control.share(fraction(able));
     drivers.airSource(room, gain - fraction * able.sensible());
     march.lookAgain(drivers);
     return fraction;
@@ -442,7 +467,7 @@ final class DayRunner {
 
   /** Sums over the steps of each hour. */
   private final class Sums {
-    private final double[][] of = new double[9][24];
+    private final double[][] of = new double[10][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
     private void add(int hour, Delivered able, double fraction, double water) {
@@ -456,7 +481,8 @@ final class DayRunner {
         of[5][hour] += slots * able.sensible();
         of[6][hour] += slots * able.latent();
         of[7][hour] += slots * fraction;
-        of[8][hour] += slots * (able.power() * PartLoad.powerFraction(fraction));
+        of[8][hour] += slots * (able.power() * control.running(fraction, able.sensible()));
+        of[9][hour] += slots * control.starts(fraction, able.sensible());
         if (fraction > 0) {
           limits.addAll(able.limits());
         }
@@ -479,7 +505,8 @@ final class DayRunner {
           mean(5),
           mean(6),
           mean(7),
-          mean(8));
+          mean(8),
+          mean(9));
     }
 
     private Profile mean(int which) {

@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -8,6 +9,7 @@ import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
 
 /** The working and the idle day of a shop, laid out once for all runs of one model. */
@@ -15,6 +17,9 @@ final class ShopDays {
 
   /** How much warmer than outdoors a room is taken to be where openings are compared, K. */
   private static final double WARMER = 5;
+
+  /** Number of the march's step of {@link Cycling#LONG}. */
+  private static final int LONGER = 2;
 
   /** Slots in a long step: half an hour. */
   static final int STRIDE = 6;
@@ -26,15 +31,20 @@ final class ShopDays {
   private final DaySlots attended;
   private final int start;
   private final ModeMarch march;
+  private final Map<Integer, CyclingTable> cycling;
   private final Map<DayKind, boolean[]> quiet = new EnumMap<>(DayKind.class);
 
   ShopDays(ShopModel model) {
-    this(model, new ModeMarch(model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS));
+    this(
+        model,
+        new ModeMarch(model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS, Cycling.LONG),
+        new HashMap<>());
   }
 
-  private ShopDays(ShopModel model, ModeMarch march) {
+  private ShopDays(ShopModel model, ModeMarch march, Map<Integer, CyclingTable> cycling) {
     this.model = model;
     this.march = march;
+    this.cycling = cycling;
     for (DayKind kind : DayKind.values()) {
       drivers.put(kind, model.drivers(kind, component -> true, 0));
       latentGains.put(kind, model.latentGains(kind));
@@ -50,6 +60,7 @@ final class ShopDays {
   private ShopDays(ShopDays of, int early) {
     model = of.model;
     march = of.march;
+    cycling = of.cycling;
     drivers.putAll(of.drivers);
     latentGains.putAll(of.latentGains);
     working = of.working;
@@ -80,7 +91,7 @@ final class ShopDays {
 
   /** The same shop on a day moved bodily; the march is shared. */
   ShopDays shifted(double kelvin) {
-    return new ShopDays(model.shifted(kelvin), march);
+    return new ShopDays(model.shifted(kelvin), march, cycling);
   }
 
   /**
@@ -89,6 +100,17 @@ final class ShopDays {
    */
   ModeMarch march() {
     return march;
+  }
+
+  /** How a unit goes on and off in a room; shared by all runs of the shop, as the march is. */
+  CyclingTable cycling(int room) {
+    return cycling.computeIfAbsent(room, this::findCycling);
+  }
+
+  private CyclingTable findCycling(int room) {
+    CyclingTable found = CyclingTable.usual(march, new Drivers(model.network()), room, 0, LONGER);
+    march.choose(0);
+    return found;
   }
 
   ShopModel model() {

@@ -16,6 +16,7 @@ import org.shopclime.balance.Profile;
  * @param canGiveLatent latent heat it would take out running all the hour, W
  * @param running part of the hour that the unit runs, 0 to 1
  * @param power electric power of the unit, W
+ * @param starts starts of the unit in an hour
  */
 public record Trace(
     Profile air,
@@ -27,4 +28,5 @@ public record Trace(
     Profile canGive,
     Profile canGiveLatent,
     Profile running,
-    Profile power) {}
+    Profile power,
+    Profile starts) {}

@@ -29,9 +29,9 @@ public final class YearRun {
   /** Number of the length that is a whole hour. */
   static final int WHOLE = 0;
 
-  private static final int FINE = 1;
+  static final int FINE = 1;
   private static final int REST = 2;
-  private static final int QUARTER = 3;
+  static final int QUARTER = 3;
   private static final int FINE_STEPS = 12;
   private static final int QUARTER_STEPS = 3;
 

@@ -8,7 +8,6 @@ import org.shopclime.balance.ShopYear;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
 import org.shopclime.unit.Delivered;
-import org.shopclime.unit.PartLoad;
 
 /**
  * One step of a year: what radiates, flows and is switched follows the means of that same step,
@@ -54,6 +53,9 @@ final class YearStep {
   private final int rooms;
 
   private final RadiatedHeat radiated;
+
+  /** How the unit goes on and off; of no room where no unit is. */
+  private final CyclingTable cycling;
 
   /** Whether the last round was known to be near enough before it was looked at. */
   private boolean nearly;
@@ -114,6 +116,10 @@ final class YearStep {
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
     radiated = new RadiatedHeat(year, march);
+    cycling =
+        CyclingTable.usual(
+            march, drivers, Math.max(0, cooledByUnit), YearRun.FINE, YearRun.QUARTER);
+    march.choose(YearRun.WHOLE);
     roomConductance = march.roomConductances();
     base = new double[rooms];
     inflow = new double[rooms];
@@ -526,7 +532,7 @@ final class YearStep {
         result.addPlant(room, of, share, plant);
       }
       if (able != null && room == cooledByUnit) {
-        double power = able.power() * PartLoad.powerFraction(fraction);
+        double power = able.power() * cycling.running(fraction, able.sensible());
         result.addUnit(room, of, share, fraction * able.latent(), power);
       }
     }

@@ -88,7 +88,8 @@ final class Answers {
         watts(hour -> running.applyAsDouble(hour) > 0 ? 9000 : 0),
         watts(hour -> running.applyAsDouble(hour) > 0 ? 3000 : 0),
         Profile.of(running),
-        Profile.of(hour -> 1000 * running.applyAsDouble(hour)));
+        Profile.of(hour -> 1000 * running.applyAsDouble(hour)),
+        Profile.of(hour -> running.applyAsDouble(hour) > 0 ? 4 : 0));
   }
 
   static LivedDay day(IntToDoubleFunction airF, Set<Integer> judged, IntToDoubleFunction running) {

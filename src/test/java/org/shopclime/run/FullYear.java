@@ -10,8 +10,8 @@ import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
+import org.shopclime.heat.ModeMarch;
 import org.shopclime.unit.Delivered;
-import org.shopclime.unit.PartLoad;
 
 /**
  * A year by the full network in small steps, to hold {@link YearRun} against: each hour in equal
@@ -36,6 +36,7 @@ final class FullYear {
   private final double seconds;
   private final List<March> marches = new ArrayList<>();
   private final List<Drivers> drivers = new ArrayList<>();
+  private final List<Cycling> cyclings = new ArrayList<>();
   private final Moisture moisture;
   private final double[] inflow;
   private final double[] base;
@@ -61,6 +62,7 @@ final class FullYear {
     for (int number = 0; number < year.networks(); number++) {
       marches.add(new March(year.network(number), seconds));
       drivers.add(new Drivers(year.network(number)));
+      cyclings.add(cycling(year, number, unit.map(Cooling::room).orElse(0)));
     }
     moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
     inflow = new double[year.rooms()];
@@ -256,12 +258,25 @@ final class FullYear {
     return step.mean();
   }
 
+  /** Part of a step in which full power is drawn: with what the starts of its cycles lose. */
+  static double running(Cycling cycling, double fraction, Delivered able) {
+    return fraction > 0 && fraction < 1
+        ? fraction / cycling.start().share(0, cycling.cycle(fraction, able.sensible()).run())
+        : fraction;
+  }
+
+  /** How a room's air answers to a unit that goes on and off. */
+  static Cycling cycling(ShopYear year, int number, int room) {
+    ModeMarch answers = new ModeMarch(year.network(number), Cycling.SHORT, Cycling.LONG);
+    return CyclingTable.usual(answers, new Drivers(year.network(number)), room, 0, 1).of();
+  }
+
   private void tell(int room, int hour, double plant) {
     double share = 1.0 / steps;
     result.add(room, hour, share, march.meanAir(room), march.meanStar(room), humidity[room]);
     result.addPlant(room, hour, share, plant);
     if (cooledByUnit(room)) {
-      double power = able.power() * PartLoad.powerFraction(fraction);
+      double power = able.power() * running(cyclings.get(year.networkOf(hour)), fraction, able);
       result.addUnit(room, hour, share, fraction * able.latent(), power);
     }
   }

@@ -17,7 +17,8 @@ class WorkerHeatTest {
 
   private static Trace trace(Profile air, double operative, double humidity) {
     Profile none = all(0);
-    return new Trace(air, all(operative), none, all(humidity), none, none, none, none, none, none);
+    return new Trace(
+        air, all(operative), none, all(humidity), none, none, none, none, none, none, none);
   }
 
   /** 90 °F and 70 % among walls as warm: the chart's 105 °F, 105.9 by its equation. */

@@ -27,7 +27,6 @@ import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.Work;
 import org.shopclime.unit.Delivered;
-import org.shopclime.unit.PartLoad;
 
 /** A year of a shop: books that close, plants that keep their word, cases known by pencil. */
 class YearRunTest {
@@ -220,7 +219,9 @@ class YearRunTest {
     return ShopYear.of(MadeYears.plants(BOX, cooling, RoomHeating.IDEAL, "always"), weather);
   }
 
-  /** Steady: the unit runs part of the time, by load over capacity, and its power by PartLoad. */
+  /**
+   * Steady: the unit runs part of the time, by load over capacity, and loses what its starts cost.
+   */
   @Test
   void energyIsLoadOverEfficiency() {
     ShopYear year = box(RoomCooling.UNIT, MadeYears.constant(35, 15));
@@ -234,7 +235,9 @@ class YearRunTest {
     double part = load / able.sensible();
     assertThat(part).isBetween(0.2, 0.9);
     assertThat(result.at(POWER, 0, hour))
-        .isCloseTo(able.power() * PartLoad.powerFraction(part), withinPercentage(1e-4));
+        .isCloseTo(
+            able.power() * FullYear.running(FullYear.cycling(year, 0, 0), part, able),
+            withinPercentage(0.3));
     assertThat(result.at(LATENT, 0, hour)).isCloseTo(part * able.latent(), within(0.01));
     // A second unit in no room of these changes nothing.
     assertThat(YearRun.of(box(RoomCooling.NONE, swinging), Optional.of(unit)).mean(POWER, 0))
