@@ -3,6 +3,7 @@ package org.shopclime.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.shopclime.run.LivedDay;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.Warning;
 
@@ -35,5 +36,19 @@ public record SizeAnswer(
     changes = List.copyOf(changes);
     scenarios = List.copyOf(scenarios);
     warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Whether the shop's own unit is bigger than is good for it: it holds, a smaller one would, and
+   * its runs get short.
+   *
+   * @return true if too big
+   */
+  public boolean isTooBig() {
+    return unit.isPresent()
+        && unit.get().day().holds()
+        && recommended.isPresent()
+        && recommended.getAsDouble() < unit.get().rated() - 1
+        && unit.get().day().mostStarts().map(LivedDay.Starts::tooMany).orElse(false);
   }
 }

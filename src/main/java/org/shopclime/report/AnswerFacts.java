@@ -115,6 +115,7 @@ final class AnswerFacts {
             + " and uses about "
             + Math.round(energy)
             + " kWh that day.");
+    unit.day().mostStarts().ifPresent(starts -> lines.add(starts(starts)));
     unit.pullDown().ifPresent(morning -> lines.add(morning(morning)));
     if (unit.day().holds()
         && answer.recommended().isPresent()
@@ -124,6 +125,26 @@ final class AnswerFacts {
               + power(answer.recommended().getAsDouble())
               + ".");
     }
+  }
+
+  private String starts(LivedDay.Starts most) {
+    String told =
+        "From "
+            + clock.during(most.hour()).replaceFirst("^from ", "")
+            + " it starts about "
+            + Math.round(most.starts())
+            + " times, "
+            + Math.max(1, Math.round(most.minutes()))
+            + " min each";
+    if (!most.tooMany()) {
+      return told + ".";
+    }
+    return told
+        + (answer.isTooBig() ? ": it is too big for this shop" : "")
+        + ". Short runs wear the compressor, cost power and leave the air damp, more so if the fan"
+        + " runs on between them; "
+        + (answer.isTooBig() ? "the smaller size that holds" : "a unit of variable speed")
+        + " does better.";
   }
 
   private String morning(PullDown morning) {

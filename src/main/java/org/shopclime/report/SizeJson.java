@@ -175,6 +175,17 @@ public final class SizeJson {
                     .put("downAfterHours", hours(morning.minutes()))
                     .put("switchOnBeforeWorkHours", hours(morning.lead())),
             () -> unit.putNull("pullDown"));
+    answer
+        .unit()
+        .flatMap(own -> own.day().mostStarts())
+        .ifPresentOrElse(
+            most ->
+                unit.putObject("cycling")
+                    .put("hour", most.hour())
+                    .put("startsPerHour", rounded(most.starts(), DECIMALS))
+                    .put("runMinutes", rounded(most.minutes(), DECIMALS))
+                    .put("tooBig", answer.isTooBig()),
+            () -> unit.putNull("cycling"));
   }
 
   private static BigDecimal hours(OptionalInt minutes) {

@@ -480,8 +480,9 @@ final class DayRunner {
         of[4][hour] += slots * (fraction * able.latent());
         of[5][hour] += slots * able.sensible();
         of[6][hour] += slots * able.latent();
-        of[7][hour] += slots * fraction;
-        of[8][hour] += slots * (able.power() * control.running(fraction, able.sensible()));
+        double running = control.running(fraction, able.sensible());
+        of[7][hour] += slots * running;
+        of[8][hour] += slots * (able.power() * running);
         of[9][hour] += slots * control.starts(fraction, able.sensible());
         if (fraction > 0) {
           limits.addAll(able.limits());

@@ -149,6 +149,44 @@ public record LivedDay(
         .orElse(trace.operative().peak());
   }
 
+  /** More starts than this in an hour wear a compressor: common practice. */
+  private static final double MANY_STARTS = 6;
+
+  /**
+   * How often the unit starts in the judged hour in which it does so most.
+   *
+   * @param hour hour ending 1 to 24
+   * @param starts starts in that hour, above 0
+   * @param minutes length of a run, min
+   */
+  public record Starts(int hour, double starts, double minutes) {
+
+    /**
+     * Whether the runs are short.
+     *
+     * @return true for more than six starts in an hour
+     */
+    public boolean tooMany() {
+      return starts > MANY_STARTS;
+    }
+  }
+
+  /**
+   * The judged hour in which the unit starts most.
+   *
+   * @return that hour; nothing if it starts in none, or only once to run on
+   */
+  public Optional<Starts> mostStarts() {
+    Optional<Starts> most = Optional.empty();
+    for (int hour : judged) {
+      double starts = trace.starts().at(hour);
+      if (starts >= 1 && starts > most.map(Starts::starts).orElse(0.0)) {
+        most = Optional.of(new Starts(hour, starts, 60 * trace.running().at(hour) / starts));
+      }
+    }
+    return most;
+  }
+
   /**
    * Hours of the day in which the unit never stops.
    *
