@@ -2,6 +2,8 @@ package org.shopclime.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.shopclime.envelope.Assembly;
 import org.shopclime.envelope.DoorLeaves;
 import org.shopclime.envelope.FramedPart;
@@ -10,6 +12,7 @@ import org.shopclime.envelope.Layer;
 import org.shopclime.envelope.Material;
 import org.shopclime.envelope.Materials;
 import org.shopclime.envelope.Path;
+import org.shopclime.envelope.Vapour;
 import org.shopclime.shop.Board;
 import org.shopclime.shop.Build;
 import org.shopclime.shop.BuildLayer;
@@ -61,7 +64,38 @@ final class Builds {
   }
 
   static List<Layer> layers(List<BuildLayer> layers) {
-    return layers.stream().map(Builds::layer).toList();
+    return layers.stream().map(Builds::layerWithVapour).toList();
+  }
+
+  private static Layer layerWithVapour(BuildLayer told) {
+    Layer layer = layer(told);
+    OptionalDouble vapour = vapour(told);
+    return vapour.isPresent() ? layer.withVapour(vapour.getAsDouble()) : layer;
+  }
+
+  /** How a layer resists vapour: as typed, or as its material in the tables. */
+  private static OptionalDouble vapour(BuildLayer layer) {
+    if (layer.sd().isPresent()) {
+      return OptionalDouble.of(layer.sd().get());
+    }
+    if (layer.permeance().isPresent()) {
+      return OptionalDouble.of(Vapour.airThickness(layer.permeance().get()));
+    }
+    Optional<Material> known = Materials.find(layer.material());
+    if (known.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Material material = known.get();
+    double thickness =
+        layer
+            .thickness()
+            .orElseGet(
+                () ->
+                    layer
+                        .resistance()
+                        .map(resistance -> resistance * material.conductivity())
+                        .orElse(material.usualThickness()));
+    return OptionalDouble.of(material.vapour().airThickness(thickness));
   }
 
   private static Layer layer(BuildLayer layer) {
