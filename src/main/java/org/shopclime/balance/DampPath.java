@@ -3,6 +3,7 @@ package org.shopclime.balance;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.envelope.Layer;
+import org.shopclime.envelope.SlicedWall;
 import org.shopclime.envelope.WaterYear;
 
 /**
@@ -42,6 +43,41 @@ public record DampPath(
     BOARDS,
     /** Where boards leave a door bare. */
     LEAF
+  }
+
+  /**
+   * Number of planes at which it is looked at.
+   *
+   * @return 2 or more; 0 if it is not judged
+   */
+  public int planes() {
+    return spells.isEmpty() ? 0 : wall().planes().size();
+  }
+
+  /**
+   * The layer on the outer side of a plane.
+   *
+   * @param plane 0 (outer face) to the last (inner face)
+   * @return its name; empty at the outer face
+   */
+  public String outerLayer(int plane) {
+    int layer = wall().planes().get(plane).outer();
+    return layer < 0 ? "" : layers.get(layer).name();
+  }
+
+  /**
+   * The layer on the inner side of a plane.
+   *
+   * @param plane 0 (outer face) to the last (inner face)
+   * @return its name; empty at the inner face
+   */
+  public String innerLayer(int plane) {
+    int layer = wall().planes().get(plane).inner();
+    return layer >= layers.size() ? "" : layers.get(layer).name();
+  }
+
+  private SlicedWall wall() {
+    return spells.get(0).diffusion().wall();
   }
 
   /** Copies the lists. */

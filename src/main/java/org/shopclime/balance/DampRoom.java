@@ -14,8 +14,8 @@ import org.shopclime.shop.RoomHeating;
  * heated; else it is as warm as outdoors. Where it is not cooled its air holds more vapour than
  * outdoors: {@link #EXCESS} at 0 °C and below, falling straight to nothing at 20 °C.
  *
- * <p>Source: ISO 13788:2012, annex A: upper limit of humidity class 3, "buildings with unknown
- * occupancy" (from memory).
+ * <p>Source: ISO 13788:2012, annex A: upper limit of humidity class 2, offices and shops (from
+ * memory). A burner without a flue, wet work or drying wood makes far more.
  *
  * @param room index of the room
  * @param celsius mean air temperature, °C
@@ -25,7 +25,7 @@ import org.shopclime.shop.RoomHeating;
 public record DampRoom(int room, double celsius, double pressure, State state) {
 
   /** Vapour pressure above outdoors in cold months, Pa. */
-  public static final double EXCESS = 810;
+  public static final double EXCESS = 540;
 
   private static final double WARM = 20;
 

@@ -37,21 +37,6 @@ public record DampSpell(
   }
 
   /**
-   * The plane of the highest relative humidity; the faces count too.
-   *
-   * @return number of the plane
-   */
-  public int dampest() {
-    int best = 0;
-    for (int plane = 1; plane < planes(); plane++) {
-      if (diffusion.humidity(plane) > diffusion.humidity(best)) {
-        best = plane;
-      }
-    }
-    return best;
-  }
-
-  /**
    * Water that falls out at all planes.
    *
    * @return kg/(s·m²)
