@@ -133,6 +133,10 @@ final class Builds {
           layer.density().get(),
           layer.specificHeat().get());
     }
+    if (layer.thickness().isPresent()) {
+      double thickness = layer.thickness().get();
+      return new Layer(layer.material(), thickness, thickness / resistance, 0, 0);
+    }
     return Layer.massless(layer.material(), resistance);
   }
 

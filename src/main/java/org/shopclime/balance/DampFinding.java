@@ -133,9 +133,29 @@ public record DampFinding(
    * @return false where it comes from outdoors, or nothing is found
    */
   public boolean fromRoom() {
-    return worst
-        .map(each -> (each.innerPressure() > each.outerPressure()) == path.heldInside())
-        .orElse(false);
+    return worst.map(this::isFromRoom).orElse(false);
+  }
+
+  /**
+   * Whether vapour comes from the other side at another time.
+   *
+   * @return true if what helps at the worst time may harm then
+   */
+  public boolean turns() {
+    return path.spells().stream().anyMatch(each -> isFromRoom(each) != fromRoom());
+  }
+
+  private boolean isFromRoom(DampSpell spell) {
+    return (spell.innerPressure() > spell.outerPressure()) == path.heldInside();
+  }
+
+  /**
+   * Whether it was found on the face towards the held room.
+   *
+   * @return false inside the wall, or where nothing is found
+   */
+  public boolean isOnFace() {
+    return plane >= 0 && plane == (path.heldInside() ? path.planes() - 1 : 0);
   }
 
   /**

@@ -29,6 +29,9 @@ public final class DoorLeaves {
   private static final double WOOD_DENSITY = 550;
   private static final double WOOD_SPECIFIC_HEAT = 1630;
 
+  /** Usual thickness of such a core, m; heat does not depend on it. */
+  private static final double CORE = 0.038;
+
   /** Still air that resists vapour as much as a core of foam between skins, m; from memory. */
   private static final double CORE_VAPOUR = 2;
 
@@ -155,7 +158,9 @@ public final class DoorLeaves {
   }
 
   private static Layer rated(String name, double uFactor) {
-    return Layer.massless(name, ratedResistance(uFactor)).withVapour(CORE_VAPOUR);
+    double resistance = ratedResistance(uFactor);
+    return new Layer(
+        name, CORE, CORE / resistance, 0, 0, OptionalDouble.of(CORE_VAPOUR));
   }
 
   private static Layer wood(String name, double inches, double uFactor) {

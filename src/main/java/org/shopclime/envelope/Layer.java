@@ -72,6 +72,15 @@ public record Layer(
   }
 
   /**
+   * Whether its thickness means anything.
+   *
+   * @return false for a layer told by its resistance alone ({@link #massless})
+   */
+  public boolean isThicknessTold() {
+    return density > 0 || conductivity != 1;
+  }
+
+  /**
    * Resistance from face to face.
    *
    * @return m²·K/W, 0 or more

@@ -28,6 +28,13 @@ public final class DampWords {
       "The vapor comes from the room: a vapor retarder belongs on the room side here, and which"
           + " class is for local code to say.";
 
+  private static final String BOTH =
+      "The vapor comes from the room in the cold, but from outdoors in the warm months: seal the"
+          + " leaks of the lining first; a tight sheet on the room side would hold summer's vapor in"
+          + " the wall. Local code says which class of vapor retarder it takes.";
+
+  private static final String ON_FACE = "A warmer face (insulation) or drier room air helps.";
+
   private static final String FROM_OUTDOORS =
       "The vapor comes from outdoors: keep plastic sheet, foil and vinyl off the room side so that"
           + " the wall can dry inwards; local code says which class of vapor retarder it takes.";
@@ -175,7 +182,8 @@ public final class DampWords {
               + where(finding)
               + " "
               + times(finding.times())
-              + ": it is colder there than the dew point of the room's air.";
+              + ": it is colder there than the dew point of the room's air. "
+              + ON_FACE;
       case NEAR ->
           "Damp "
               + where(finding)
@@ -183,7 +191,7 @@ public final class DampWords {
               + times(finding.times())
               + ": up to "
               + Math.round(100 * finding.humidity())
-              + " % of saturation in the mean of the month, where mould may grow from 80 % (ISO"
+              + " % of saturation in the mean of the month, where mold may grow from 80 % (ISO"
               + " 13788). "
               + side(finding);
       case CONDENSES ->
@@ -199,7 +207,10 @@ public final class DampWords {
   }
 
   private static String side(DampFinding finding) {
-    return finding.fromRoom() ? FROM_ROOM : FROM_OUTDOORS;
+    if (finding.isOnFace()) {
+      return ON_FACE;
+    }
+    return finding.fromRoom() ? (finding.turns() ? BOTH : FROM_ROOM) : FROM_OUTDOORS;
   }
 
   private static String water(DampFinding finding) {

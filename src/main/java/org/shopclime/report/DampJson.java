@@ -70,7 +70,9 @@ final class DampJson {
     for (Layer layer : path.layers()) {
       ObjectNode each =
           layers.addObject().put("name", layer.name());
-      each.put("thicknessIn", rounded(Units.inches(layer.thickness()), FINE));
+      each.put(
+          "thicknessIn",
+          layer.isThicknessTold() ? rounded(Units.inches(layer.thickness()), FINE) : null);
       if (layer.vapour().isPresent() && layer.vapour().getAsDouble() > 0) {
         double air = layer.vapour().getAsDouble();
         each.put("sdM", rounded(air, FINE))
