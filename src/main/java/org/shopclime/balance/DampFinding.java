@@ -77,7 +77,9 @@ public record DampFinding(
     for (DampSpell each : path.spells()) {
       int plane = dampest(path, each);
       double humidity = each.diffusion().humidity(plane);
-      if (each.time().isMonth() && humidity > Vapour.MOULD && humidity > each.airHumidity() + DAMPER) {
+      if (each.time().isMonth()
+          && humidity > Vapour.MOULD
+          && humidity > each.airHumidity() + DAMPER) {
         near.add(each);
       }
     }
@@ -85,8 +87,7 @@ public record DampFinding(
       DampSpell worst =
           worst(
               near,
-              Comparator.comparingDouble(
-                  each -> each.diffusion().humidity(dampest(path, each))));
+              Comparator.comparingDouble(each -> each.diffusion().humidity(dampest(path, each))));
       return found(path, Kind.NEAR, near, worst, dampest(path, worst));
     }
     return new DampFinding(path, Kind.NONE, List.of(), Optional.empty(), -1);

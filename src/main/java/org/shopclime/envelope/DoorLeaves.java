@@ -159,8 +159,7 @@ public final class DoorLeaves {
 
   private static Layer rated(String name, double uFactor) {
     double resistance = ratedResistance(uFactor);
-    return new Layer(
-        name, CORE, CORE / resistance, 0, 0, OptionalDouble.of(CORE_VAPOUR));
+    return new Layer(name, CORE, CORE / resistance, 0, 0, OptionalDouble.of(CORE_VAPOUR));
   }
 
   private static Layer wood(String name, double inches, double uFactor) {

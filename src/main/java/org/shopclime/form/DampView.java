@@ -23,11 +23,8 @@ import org.shopclime.report.WallChart;
 /** Damp in the walls: a slice through the wall and time chosen, and what was found in all. */
 final class DampView {
 
-  private static final int LEAST = 460;
-
   private final WidthPanel panel =
-      new WidthPanel(
-          new MigLayout("insets 10, wrap 4, fillx", "[][grow,fill][][grow,fill]"), LEAST);
+      new WidthPanel(new MigLayout("insets 10, wrap 4, fillx", "[][grow,fill][][grow,fill]"));
   private final JScrollPane scroll = new JScrollPane(panel);
   private final JComboBox<String> walls = new JComboBox<>();
   private final JComboBox<String> times = new JComboBox<>();
@@ -50,7 +47,7 @@ final class DampView {
     panel.add(walls, "wmin 60");
     panel.add(label("When", times));
     panel.add(times, "wmin 60");
-    panel.add(chart, "span 4, growx, hmin 300, wmin 0");
+    panel.add(chart, "span 4, growx, hmin 360, wmin 0");
     panel.add(caption, "span 4, growx, wmin 60");
     panel.add(words, "span 4, growx, wmin 60, gaptop 8");
     walls.addActionListener(
@@ -163,6 +160,8 @@ final class DampView {
       chart.setChart(null);
       caption.setText("No wall of a held room was looked at.");
     }
+    panel.revalidate();
+    panel.repaint();
   }
 
   void makeStale(boolean stale) {

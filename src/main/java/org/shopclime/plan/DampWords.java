@@ -256,7 +256,9 @@ public final class DampWords {
                 first.path().place(),
                 (way.isEmpty() ? "" : capital(way) + ": ")
                     + (way.isEmpty() ? sentence(first) : lower(sentence(first)))
-                    + (others.isEmpty() ? "" : " The same, less or as much: " + row(others) + ".")));
+                    + (others.isEmpty()
+                        ? ""
+                        : " The same, less or as much: " + row(others) + ".")));
       }
     }
     return warnings;

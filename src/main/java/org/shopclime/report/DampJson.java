@@ -68,8 +68,7 @@ final class DampJson {
         .put("driesOut", wet ? finding.waterLeft() == 0 : null);
     ArrayNode layers = node.putArray("layers");
     for (Layer layer : path.layers()) {
-      ObjectNode each =
-          layers.addObject().put("name", layer.name());
+      ObjectNode each = layers.addObject().put("name", layer.name());
       each.put(
           "thicknessIn",
           layer.isThicknessTold() ? rounded(Units.inches(layer.thickness()), FINE) : null);

@@ -56,9 +56,7 @@ final class DampSection {
     damp.alike().stream()
         .map(alike -> alike.get(0))
         .filter(each -> each.worst().isPresent())
-        .sorted(
-            Comparator.comparing(DampFinding::kind)
-                .thenComparing(each -> -each.severity()))
+        .sorted(Comparator.comparing(DampFinding::kind).thenComparing(each -> -each.severity()))
         .limit(MOST)
         .forEach(each -> pictures.add(new Picture(each.path(), each.worst().orElseThrow())));
     Optional<DampPath> any =

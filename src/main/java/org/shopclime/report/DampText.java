@@ -62,7 +62,10 @@ public final class DampText {
   /** What was taken of the air on both sides. */
   static String taken(Shop shop, DampAnswer damp, UnitSystem units) {
     Room room =
-        shop.rooms().stream().filter(each -> each.use() == RoomUse.COOLED).findFirst().orElseThrow();
+        shop.rooms().stream()
+            .filter(each -> each.use() == RoomUse.COOLED)
+            .findFirst()
+            .orElseThrow();
     double winter = room.heatedTo().orElse(shop.work().winterTemperature());
     boolean months = damp.walls().times().size() > 2;
     return "Taken: the room day and night at "

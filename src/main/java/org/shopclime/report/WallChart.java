@@ -40,7 +40,7 @@ public final class WallChart {
   /** Conductivity of insulation, W/(m·K). */
   private static final double USUAL_CONDUCTIVITY = 0.04;
 
-  private static final double ABOVE = 0.55;
+  private static final double ABOVE = 0.8;
   private static final double BELOW = 0.06;
   private static final float BOLD = 2.6f;
   private static final float RING = 3;
@@ -84,8 +84,7 @@ public final class WallChart {
    * @param look colours
    * @return chart
    */
-  public static JFreeChart of(
-      DampPath path, DampSpell spell, UnitSystem units, ChartLook look) {
+  public static JFreeChart of(DampPath path, DampSpell spell, UnitSystem units, ChartLook look) {
     return new WallChart(path, spell, units, look).chart();
   }
 
@@ -202,8 +201,7 @@ public final class WallChart {
       write(plot, name, (faces[layer] + faces[layer + 1]) / 2, top);
     }
     for (double face : faces) {
-      plot.addDomainMarker(
-          new ValueMarker(face, edge(), new BasicStroke(1)), Layer.BACKGROUND);
+      plot.addDomainMarker(new ValueMarker(face, edge(), new BasicStroke(1)), Layer.BACKGROUND);
     }
     String held = "room";
     String other = spell.outerAir() == spell.time().outdoor() ? "outdoors" : "space behind";

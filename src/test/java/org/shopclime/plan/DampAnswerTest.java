@@ -129,8 +129,7 @@ class DampAnswerTest {
     DampSpell hot = on(west, DampTime.Kind.HOT_DAY);
     int inner = west.path().planes() - 1;
     assertThat(hot.diffusion().temperature(0)).isBetween(hot.outerAir() + 1, hot.outerAir() + 8);
-    assertThat(hot.diffusion().temperature(inner))
-        .isBetween(hot.innerAir(), hot.innerAir() + 2.5);
+    assertThat(hot.diffusion().temperature(inner)).isBetween(hot.innerAir(), hot.innerAir() + 2.5);
     DampFinding ceiling = of(answer(shop()), "Ceiling", DampPath.Way.SPACE);
     assertThat(on(ceiling, DampTime.Kind.HOT_DAY).outerAir())
         .as("attic")
@@ -158,8 +157,7 @@ class DampAnswerTest {
 
   @Test
   void aLayerOfUnknownVapourIsNotJudgedAndSaidSo() {
-    String own =
-        "\"lining\": [{\"material\": \"barn board\", \"resistance\": \"R-1\"}]";
+    String own = "\"lining\": [{\"material\": \"barn board\", \"resistance\": \"R-1\"}]";
     DampAnswer answer = answer(shop(LINING, own));
     DampFinding wall = of(answer, "West wall", DampPath.Way.SPACE);
     assertThat(wall.kind()).isEqualTo(DampFinding.Kind.NOT_JUDGED);
@@ -194,15 +192,15 @@ class DampAnswerTest {
 
   @Test
   void warningsNameTheLayerAndStandAtTheirFace() {
-    DampAnswer answer =
-        answer(shop(LINING, POLY, "\"use\": \"cooled\",", cooledTo("70 °F")));
+    DampAnswer answer = answer(shop(LINING, POLY, "\"use\": \"cooled\",", cooledTo("70 °F")));
     List<Warning> warnings = DampWords.warnings(answer);
     assertThat(warnings)
         .anySatisfy(
             warning -> {
               assertThat(warning.path()).matches("rooms\\[0]\\.faces\\[\\d]");
               assertThat(warning.text())
-                  .startsWith("Between the framing: at the dew point between the insulation and the")
+                  .startsWith(
+                      "Between the framing: at the dew point between the insulation and the")
                   .contains("polyethylene sheet")
                   .contains("humid day");
             });
