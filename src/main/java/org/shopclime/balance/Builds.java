@@ -2,8 +2,6 @@ package org.shopclime.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.shopclime.envelope.Assembly;
 import org.shopclime.envelope.DoorLeaves;
 import org.shopclime.envelope.FramedPart;
@@ -67,35 +65,30 @@ final class Builds {
     return layers.stream().map(Builds::layerWithVapour).toList();
   }
 
+  /** The layer with its resistance to vapour: as typed, or as its material in the tables. */
   private static Layer layerWithVapour(BuildLayer told) {
     Layer layer = layer(told);
-    OptionalDouble vapour = vapour(told);
-    return vapour.isPresent() ? layer.withVapour(vapour.getAsDouble()) : layer;
+    if (told.sd().isPresent()) {
+      return layer.withVapour(told.sd().get());
+    }
+    if (told.permeance().isPresent()) {
+      return layer.withVapour(Vapour.airThickness(told.permeance().get()));
+    }
+    if (layer.vapour().isPresent()) {
+      return layer;
+    }
+    return Materials.find(told.material())
+        .map(material -> layer.withVapour(airThickness(told, material)))
+        .orElse(layer);
   }
 
-  /** How a layer resists vapour: as typed, or as its material in the tables. */
-  private static OptionalDouble vapour(BuildLayer layer) {
-    if (layer.sd().isPresent()) {
-      return OptionalDouble.of(layer.sd().get());
-    }
-    if (layer.permeance().isPresent()) {
-      return OptionalDouble.of(Vapour.airThickness(layer.permeance().get()));
-    }
-    Optional<Material> known = Materials.find(layer.material());
-    if (known.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    Material material = known.get();
-    double thickness =
-        layer
-            .thickness()
-            .orElseGet(
-                () ->
-                    layer
-                        .resistance()
-                        .map(resistance -> resistance * material.conductivity())
-                        .orElse(material.usualThickness()));
-    return OptionalDouble.of(material.vapour().airThickness(thickness));
+  /** Of a layer of which only the resistance is told: of as much of its material as makes it. */
+  private static double airThickness(BuildLayer told, Material material) {
+    double usual =
+        told.resistance()
+            .map(resistance -> resistance * material.conductivity())
+            .orElse(material.usualThickness());
+    return material.vapour().airThickness(told.thickness().orElse(usual));
   }
 
   private static Layer layer(BuildLayer layer) {
@@ -117,7 +110,8 @@ final class Builds {
         plain.thickness(),
         layer.conductivity().orElse(plain.conductivity()),
         layer.density().orElse(plain.density()),
-        layer.specificHeat().orElse(plain.specificHeat()));
+        layer.specificHeat().orElse(plain.specificHeat()),
+        plain.vapour());
   }
 
   /** A layer told by its resistance; it has mass if thickness, density and heat are told too. */

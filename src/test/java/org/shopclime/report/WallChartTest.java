@@ -48,7 +48,7 @@ class WallChartTest {
     DampSpell spell = wet().worst().orElseThrow();
     JFreeChart chart = WallChart.of(path, spell, UnitSystem.INCH_POUND, ChartLook.light());
     XYDataset data = ((XYPlot) chart.getPlot()).getDataset();
-    assertThat(data.getSeriesKey(0)).isEqualTo("Temperature");
+    assertThat(data.getSeriesKey(0).toString()).isEqualTo("Temperature");
     assertThat(data.getItemCount(2)).as("rings").isEqualTo(1);
     // siding 0.437 in and OSB 0.437 in lie before the batts
     assertThat(data.getXValue(2, 0)).isCloseTo(0.874, within(0.002));
