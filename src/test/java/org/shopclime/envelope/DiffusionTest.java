@@ -150,6 +150,15 @@ class DiffusionTest {
     }
   }
 
+  /** The standard's short formula and the one moist air is reckoned with (Hyland and Wexler). */
+  @Test
+  void saturationIsThatOfMoistAir() {
+    for (int celsius = -20; celsius <= 40; celsius++) {
+      double air = org.shopclime.air.MoistAir.saturationPressure(celsius);
+      assertThat(Vapour.saturation(celsius)).isCloseTo(air, within((celsius < 0 ? 0.006 : 0.002) * air));
+    }
+  }
+
   @Test
   void refusesWhatCannotBe() {
     Layer unknown = new Layer("mystery board", 0.02, 0.1, 500, 1500);
