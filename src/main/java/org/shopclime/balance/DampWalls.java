@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,13 +69,14 @@ public final class DampWalls {
    */
   public static DampWalls of(
       Shop shop, HotDay hot, HotDay humid, StationClimate climate, Optional<TypicalYear> year) {
+    Paths known = new Paths(shop);
     List<At> all = new ArrayList<>();
-    all.add(ofDay(shop, hot, DampTime.Kind.HOT_DAY));
-    all.add(ofDay(shop, humid, DampTime.Kind.HUMID_DAY));
+    all.add(ofDay(known, hot, DampTime.Kind.HOT_DAY));
+    all.add(ofDay(known, humid, DampTime.Kind.HUMID_DAY));
     year.ifPresent(
-        known -> {
+        types -> {
           for (int month = 1; month <= Months.COUNT; month++) {
-            all.add(ofMonth(shop, hot, climate, known, month));
+            all.add(ofMonth(known, hot, climate, types, month));
           }
         });
     List<DampPath> paths = new ArrayList<>();
@@ -129,7 +131,23 @@ public final class DampWalls {
   /** A time with the shop's temperatures and the air of its held rooms. */
   private record At(DampTime time, ShopModel model, Map<Integer, DampRoom> rooms) {}
 
-  private static At ofDay(Shop shop, HotDay day, DampTime.Kind kind) {
+  /** A shop and its heat paths, made once for each season. */
+  private static final class Paths {
+
+    private final Shop shop;
+    private final Map<Season, Skeleton> made = new EnumMap<>(Season.class);
+
+    Paths(Shop shop) {
+      this.shop = shop;
+    }
+
+    Skeleton in(Season season) {
+      return made.computeIfAbsent(season, each -> SkeletonMaker.of(shop, each));
+    }
+  }
+
+  private static At ofDay(Paths known, HotDay day, DampTime.Kind kind) {
+    Shop shop = known.shop;
     double pressure = 0;
     for (int hour = 1; hour <= Profile.HOURS; hour++) {
       pressure +=
@@ -137,12 +155,20 @@ public final class DampWalls {
     }
     DampTime time = new DampTime(kind, day.date().getMonthValue(), day.dryBulb().mean(), pressure);
     Map<Integer, DampRoom> rooms = rooms(shop, time);
-    ShopModel model = ShopModel.cooling(held(shop, rooms), day, ShopModel.Holding.HELD);
-    return new At(time, model, rooms);
+    double reflectance = shop.place().groundReflectance();
+    ShopOnDay parts =
+        ShopOnDay.of(
+            held(shop, rooms),
+            day,
+            DaySky.of(day),
+            known.in(Season.COOLING),
+            pieces -> SunOnShop.clear(pieces, day, reflectance));
+    return new At(time, ModelMaker.of(parts, ShopModel.Holding.HELD), rooms);
   }
 
   private static At ofMonth(
-      Shop shop, HotDay hot, StationClimate climate, TypicalYear year, int month) {
+      Paths known, HotDay hot, StationClimate climate, TypicalYear year, int month) {
+    Shop shop = known.shop;
     double outdoor = year.mean(month, DayType::mean);
     double pressure = year.mean(month, type -> Vapour.saturation(type.dewPoint()));
     DampTime time = new DampTime(DampTime.Kind.MONTH, month, outdoor, pressure);
@@ -170,7 +196,7 @@ public final class DampWalls {
             held(shop, rooms),
             day,
             DaySky.of(day, year.mean(month, DayType::opaqueCloud)),
-            outdoor >= WARM ? Season.COOLING : Season.HEATING,
+            known.in(outdoor >= WARM ? Season.COOLING : Season.HEATING),
             pieces -> SunOnShop.clouded(pieces, day, reflectance, letThrough));
     return new At(time, ModelMaker.of(parts, ShopModel.Holding.HELD), rooms);
   }

@@ -41,13 +41,13 @@ record ShopOnDay(
 
   /** The same under a sun of one's own. */
   static ShopOnDay of(Shop shop, HotDay day, Season season, Function<List<Piece>, SunOnShop> sun) {
-    return of(shop, day, DaySky.of(day), season, sun);
+    return of(shop, day, DaySky.of(day), SkeletonMaker.of(shop, season), sun);
   }
 
-  /** The same under a sun and a sky of one's own. */
+  /** The same under a sun and a sky of one's own, with heat paths already known. */
   static ShopOnDay of(
-      Shop shop, HotDay day, DaySky sky, Season season, Function<List<Piece>, SunOnShop> sun) {
-    Skeleton skeleton = SkeletonMaker.of(shop, season);
+      Shop shop, HotDay day, DaySky sky, Skeleton known, Function<List<Piece>, SunOnShop> sun) {
+    Skeleton skeleton = known.with(shop.rooms());
     return of(shop, day, sky, skeleton, SunHeat.of(skeleton, sun.apply(skeleton.pieces())));
   }
 

@@ -8,9 +8,9 @@ package org.shopclime.envelope;
  * figure; clause 5: surface factor and critical humidity); ASTM E96 for the perm. Equations from
  * memory of these standards.
  *
- * <p>Error: the saturation of annex E lies within 0.2 % of the one moist air is reckoned with from 0
- * to 40 °C, and within 0.6 % down to -20 °C; one permeability of air stands for all temperatures and
- * pressures, which is some 10 % either way.
+ * <p>Error: the saturation of annex E lies within 0.2 % of the one moist air is reckoned with from
+ * 0 to 40 °C, and within 0.6 % down to -20 °C; one permeability of air stands for all temperatures
+ * and pressures, which is some 10 % either way.
  */
 public final class Vapour {
 

@@ -155,7 +155,8 @@ class DiffusionTest {
   void saturationIsThatOfMoistAir() {
     for (int celsius = -20; celsius <= 40; celsius++) {
       double air = org.shopclime.air.MoistAir.saturationPressure(celsius);
-      assertThat(Vapour.saturation(celsius)).isCloseTo(air, within((celsius < 0 ? 0.006 : 0.002) * air));
+      assertThat(Vapour.saturation(celsius))
+          .isCloseTo(air, within((celsius < 0 ? 0.006 : 0.002) * air));
     }
   }
 

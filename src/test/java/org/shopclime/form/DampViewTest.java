@@ -23,8 +23,7 @@ import org.shopclime.shop.Examples;
 class DampViewTest {
 
   @Test
-  void showsTheWorstFirstAndWhatIsChosen()
-      throws InterruptedException, InvocationTargetException {
+  void showsTheWorstFirstAndWhatIsChosen() throws InterruptedException, InvocationTargetException {
     SizeAnswer answer =
         new Sizing(Examples.shop(Examples.USUAL), Climates.load())
             .answer(List.of(), Progress.silent());
