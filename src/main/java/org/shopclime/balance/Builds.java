@@ -10,6 +10,7 @@ import org.shopclime.envelope.Layer;
 import org.shopclime.envelope.Material;
 import org.shopclime.envelope.Materials;
 import org.shopclime.envelope.Path;
+import org.shopclime.envelope.Vapour;
 import org.shopclime.shop.Board;
 import org.shopclime.shop.Build;
 import org.shopclime.shop.BuildLayer;
@@ -61,7 +62,33 @@ final class Builds {
   }
 
   static List<Layer> layers(List<BuildLayer> layers) {
-    return layers.stream().map(Builds::layer).toList();
+    return layers.stream().map(Builds::layerWithVapour).toList();
+  }
+
+  /** The layer with its resistance to vapour: as typed, or as its material in the tables. */
+  private static Layer layerWithVapour(BuildLayer told) {
+    Layer layer = layer(told);
+    if (told.sd().isPresent()) {
+      return layer.withVapour(told.sd().get());
+    }
+    if (told.permeance().isPresent()) {
+      return layer.withVapour(Vapour.airThickness(told.permeance().get()));
+    }
+    if (layer.vapour().isPresent()) {
+      return layer;
+    }
+    return Materials.find(told.material())
+        .map(material -> layer.withVapour(airThickness(told, material)))
+        .orElse(layer);
+  }
+
+  /** Of a layer of which only the resistance is told: of as much of its material as makes it. */
+  private static double airThickness(BuildLayer told, Material material) {
+    double usual =
+        told.resistance()
+            .map(resistance -> resistance * material.conductivity())
+            .orElse(material.usualThickness());
+    return material.vapour().airThickness(told.thickness().orElse(usual));
   }
 
   private static Layer layer(BuildLayer layer) {
@@ -83,7 +110,8 @@ final class Builds {
         plain.thickness(),
         layer.conductivity().orElse(plain.conductivity()),
         layer.density().orElse(plain.density()),
-        layer.specificHeat().orElse(plain.specificHeat()));
+        layer.specificHeat().orElse(plain.specificHeat()),
+        plain.vapour());
   }
 
   /** A layer told by its resistance; it has mass if thickness, density and heat are told too. */
@@ -98,6 +126,10 @@ final class Builds {
           thickness / resistance,
           layer.density().get(),
           layer.specificHeat().get());
+    }
+    if (layer.thickness().isPresent()) {
+      double thickness = layer.thickness().get();
+      return new Layer(layer.material(), thickness, thickness / resistance, 0, 0);
     }
     return Layer.massless(layer.material(), resistance);
   }

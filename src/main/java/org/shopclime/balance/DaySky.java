@@ -4,7 +4,7 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.climate.HotDay;
 import org.shopclime.sun.SkyTemperature;
 
-/** Air and clear sky over a day, as the outer faces see them, by the hour and in the mean. */
+/** Air and sky over a day, as the outer faces see them, by the hour and in the mean. */
 final class DaySky {
 
   private final Profile air;
@@ -21,8 +21,13 @@ final class DaySky {
     meanSkyFourth = Profile.of(hour -> Surroundings.fourth(sky.at(hour))).mean();
   }
 
-  /** Sky of a day. */
+  /** Clear sky of a day. */
   static DaySky of(HotDay day) {
+    return of(day, 0);
+  }
+
+  /** Sky of a day of which clouds cover a part, 0 to 1. */
+  static DaySky of(HotDay day, double opaqueCloud) {
     Profile air = Profile.of(hour -> day.dryBulb().at(hour));
     return new DaySky(
         air,
@@ -30,7 +35,7 @@ final class DaySky {
             hour -> {
               double dewPoint = MoistAir.dewPoint(day.humidityRatio().at(hour), day.pressure());
               double dry = air.at(hour);
-              return SkyTemperature.clarkAllen(dry, Math.min(dewPoint, dry), 0);
+              return SkyTemperature.clarkAllen(dry, Math.min(dewPoint, dry), opaqueCloud);
             }));
   }
 

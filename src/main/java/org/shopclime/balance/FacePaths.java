@@ -67,7 +67,9 @@ final class FacePaths {
                 area * path.fraction(),
                 inside,
                 outside,
-                Optional.empty()));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(path)));
       }
     }
     return pieces;

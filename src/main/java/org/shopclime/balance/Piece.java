@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shopclime.envelope.GlassGap;
 import org.shopclime.envelope.Nodes;
+import org.shopclime.envelope.Path;
 import org.shopclime.sun.GlassOptics;
 import org.shopclime.sun.OverhangShade;
 import org.shopclime.sun.Shading;
@@ -20,6 +21,7 @@ import org.shopclime.sun.Shading;
  * @param outside what lies on its other side
  * @param pane glass, for windows
  * @param gaps gaps of air whose conductance follows temperature, for windows and panels of panes
+ * @param path the layers it stands for and its share of the face, for faces and doors
  */
 record Piece(
     Component component,
@@ -29,7 +31,21 @@ record Piece(
     RoomSide inside,
     OuterSide outside,
     Optional<Pane> pane,
-    Optional<Gaps> gaps) {
+    Optional<Gaps> gaps,
+    Optional<Path> path) {
+
+  /** A path whose layers are not told. */
+  Piece(
+      Component component,
+      int room,
+      Nodes nodes,
+      double area,
+      RoomSide inside,
+      OuterSide outside,
+      Optional<Pane> pane,
+      Optional<Gaps> gaps) {
+    this(component, room, nodes, area, inside, outside, pane, gaps, Optional.empty());
+  }
 
   /** A path without such gaps. */
   Piece(

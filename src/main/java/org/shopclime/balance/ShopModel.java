@@ -160,6 +160,16 @@ public final class ShopModel {
     return at.star(room);
   }
 
+  /** The heat paths; chain i of the network is path i. */
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
+  /** Mean temperatures of faces and rooms on a working day. */
+  Linearisation means() {
+    return at;
+  }
+
   /**
    * Outdoor humidity ratio.
    *

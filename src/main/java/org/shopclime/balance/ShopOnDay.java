@@ -41,16 +41,22 @@ record ShopOnDay(
 
   /** The same under a sun of one's own. */
   static ShopOnDay of(Shop shop, HotDay day, Season season, Function<List<Piece>, SunOnShop> sun) {
-    Skeleton skeleton = SkeletonMaker.of(shop, season);
-    return of(shop, day, skeleton, SunHeat.of(skeleton, sun.apply(skeleton.pieces())));
+    return of(shop, day, DaySky.of(day), SkeletonMaker.of(shop, season), sun);
   }
 
-  private static ShopOnDay of(Shop shop, HotDay day, Skeleton skeleton, SunHeat sun) {
+  /** The same under a sun and a sky of one's own, with heat paths already known. */
+  static ShopOnDay of(
+      Shop shop, HotDay day, DaySky sky, Skeleton known, Function<List<Piece>, SunOnShop> sun) {
+    Skeleton skeleton = known.with(shop.rooms());
+    return of(shop, day, sky, skeleton, SunHeat.of(skeleton, sun.apply(skeleton.pieces())));
+  }
+
+  private static ShopOnDay of(Shop shop, HotDay day, DaySky sky, Skeleton skeleton, SunHeat sun) {
     Week week = new Week(shop, day.date());
     return new ShopOnDay(
         shop,
         day,
-        DaySky.of(day),
+        sky,
         skeleton,
         sun,
         week,
@@ -60,6 +66,6 @@ record ShopOnDay(
 
   /** The same shop and sun under other outdoor air. */
   ShopOnDay on(HotDay other) {
-    return of(shop, other, skeleton, sun);
+    return of(shop, other, DaySky.of(other), skeleton, sun);
   }
 }

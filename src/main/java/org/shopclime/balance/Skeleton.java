@@ -21,6 +21,11 @@ record Skeleton(
     List<GainPlace> gains,
     List<MoistureStore> stores) {
 
+  /** The same paths of rooms held at other temperatures. */
+  Skeleton with(List<Room> others) {
+    return new Skeleton(others, components, pieces, air, gains, stores);
+  }
+
   /**
    * A gain with its line.
    *

@@ -67,6 +67,46 @@ final class SunOnShop {
     return shop;
   }
 
+  /** The same of which clouds let through a part, beam and scattered light alike. */
+  static SunOnShop clouded(
+      List<Piece> pieces, HotDay day, double groundReflectance, double letThrough) {
+    SunOnShop shop = clear(pieces, day, groundReflectance);
+    for (double[][] all :
+        new double[][][] {shop.absorbed, shop.absorbedInside, shop.beam, shop.diffuse}) {
+      for (double[] hours : all) {
+        for (int hour = 0; hour < hours.length; hour++) {
+          hours[hour] *= letThrough;
+        }
+      }
+    }
+    return shop;
+  }
+
+  /** Sun on level ground on a clear day, mean of 24 hours, W/m². */
+  static double clearGlobal(HotDay day, double groundReflectance) {
+    double sum = 0;
+    for (int hour = 1; hour <= Profile.HOURS; hour++) {
+      if (!isNight(day, hour)) {
+        double altitude = sunOf(day, hour).altitudeDeg();
+        if (altitude > 0) {
+          sum += sky(day, altitude, groundReflectance).globalHorizontal();
+        }
+      }
+    }
+    return sum / Profile.HOURS;
+  }
+
+  private static ClearSky sky(HotDay day, double altitudeDeg, double groundReflectance) {
+    return BirdClearSky.at(
+        altitudeDeg,
+        day.date().getDayOfYear(),
+        day.pressure(),
+        OZONE,
+        day.waterCm(),
+        day.aerosol(),
+        groundReflectance);
+  }
+
   /** Where the sun stands in the middle of an hour ending 1 to 24. */
   static SunAngles sunOf(HotDay day, int hour) {
     Station station = day.station();
@@ -96,15 +136,7 @@ final class SunOnShop {
     for (int hour = 1; hour <= 24; hour++) {
       SunAngles sun = sunOfHour.apply(hour);
       if (sun.isUp()) {
-        ClearSky sky =
-            BirdClearSky.at(
-                sun.altitudeDeg(),
-                dayOfYear,
-                day.pressure(),
-                OZONE,
-                day.waterCm(),
-                day.aerosol(),
-                groundReflectance);
+        ClearSky sky = sky(day, sun.altitudeDeg(), groundReflectance);
         place(hour - 1, sun);
         Map<Direction, FaceSun> faces = new HashMap<>();
         for (int chain = 0; chain < pieces.size(); chain++) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -22,10 +23,22 @@ public final class DoorLeaves {
   private static final double FILMS = 0.17 + 0.68;
 
   /** Steel skin of a door, 24 gauge. */
-  private static final Layer SKIN = new Layer("steel skin", 0.0006, 45, 7830, 500);
+  private static final Layer SKIN =
+      new Layer("steel skin", 0.0006, 45, 7830, 500, OptionalDouble.of(1500));
 
   private static final double WOOD_DENSITY = 550;
   private static final double WOOD_SPECIFIC_HEAT = 1630;
+
+  /** Usual thickness of such a core, m; heat does not depend on it. */
+  private static final double CORE = 0.038;
+
+  /** Still air that resists vapour as much as a core of foam between skins, m; from memory. */
+  private static final double CORE_VAPOUR = 2;
+
+  /** Times the vapour resistance of still air: wood and plywood, dry (ISO 10456; from memory). */
+  private static final double WOOD_VAPOUR = 50;
+
+  private static final double PLYWOOD_VAPOUR = 200;
 
   private static final List<DoorLeaf> ALL =
       List.of(
@@ -41,7 +54,7 @@ public final class DoorLeaves {
               "ASHRAE 90.1-2007, A7: insulated metal, swinging"),
           new DoorLeaf(
               "insulated fiberglass entry",
-              List.of(rated("foam core with skins", 0.35)),
+              List.of(rated("foam core with skins", 0.35).withVapour(50)),
               "IECC default table: insulated, non-metal edge"),
           new DoorLeaf(
               "hollow metal",
@@ -65,7 +78,10 @@ public final class DoorLeaves {
               "1/2 in plywood on a wood frame, open inside; frame not counted"),
           new DoorLeaf(
               "framed plywood, both sides",
-              List.of(plywood(), Layer.massless("air space", 0.91 * InchPound.R), plywood()),
+              List.of(
+                  plywood(),
+                  Layer.massless("air space", 0.91 * InchPound.R).withVapour(0.01),
+                  plywood()),
               "1/2 in plywood on both sides of a wood frame; frame not counted"));
 
   private static final Map<String, DoorLeaf> BY_KEY =
@@ -142,16 +158,24 @@ public final class DoorLeaves {
   }
 
   private static Layer rated(String name, double uFactor) {
-    return Layer.massless(name, ratedResistance(uFactor));
+    double resistance = ratedResistance(uFactor);
+    return new Layer(name, CORE, CORE / resistance, 0, 0, OptionalDouble.of(CORE_VAPOUR));
   }
 
   private static Layer wood(String name, double inches, double uFactor) {
     double thickness = inches * InchPound.INCH;
     return new Layer(
-        name, thickness, thickness / ratedResistance(uFactor), WOOD_DENSITY, WOOD_SPECIFIC_HEAT);
+        name,
+        thickness,
+        thickness / ratedResistance(uFactor),
+        WOOD_DENSITY,
+        WOOD_SPECIFIC_HEAT,
+        OptionalDouble.of(WOOD_VAPOUR * thickness));
   }
 
   private static Layer plywood() {
-    return new Layer("plywood", 0.5 * InchPound.INCH, 0.1154, 540, 1210);
+    double thickness = 0.5 * InchPound.INCH;
+    return new Layer(
+        "plywood", thickness, 0.1154, 540, 1210, OptionalDouble.of(PLYWOOD_VAPOUR * thickness));
   }
 }

@@ -2,6 +2,7 @@ package org.shopclime.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Wood framing: studs, joists or rafters with the space between them open or filled.
@@ -37,6 +38,23 @@ public final class Framing {
   private static final double FILL_DENSITY = 12;
 
   private static final double FILL_SPECIFIC_HEAT = 840;
+
+  /**
+   * What unbroken insulation is made of is not told: foam board of the kind that stands outside of
+   * framing, W/(m·K) and times the vapour resistance of still air (XPS; from memory).
+   */
+  private static final double BOARD_CONDUCTIVITY = 0.0288;
+
+  private static final double BOARD_VAPOUR = 115;
+
+  /** Loose fibre, W/(m·K); an inch. */
+  private static final double LOOSE_CONDUCTIVITY = 0.045;
+
+  /** Times the vapour resistance of still air: softwood, dry (ISO 10456; from memory). */
+  private static final double WOOD_VAPOUR = 50;
+
+  /** Still air that resists vapour as much as an air space, m (ISO 13788). */
+  private static final double AIR_SPACE_VAPOUR = 0.01;
 
   private Framing() {}
 
@@ -104,9 +122,10 @@ public final class Framing {
     Range.require("fill between the members, m²·K/W,", cavityResistance, 0, 20);
     Range.require("void share of the fill", gapsFraction, 0, 0.95);
     Range.require("unbroken insulation, m²·K/W,", continuousResistance, 0, 30);
+    boolean isLoose = part == FramedPart.CEILING_OR_ROOF && outsideOfFraming.isEmpty();
     List<Layer> outside = new ArrayList<>(outsideOfFraming);
     if (continuousResistance > 0) {
-      outside.add(Layer.massless("unbroken insulation", continuousResistance));
+      outside.add(unbroken(continuousResistance, isLoose));
     }
     if (outside.isEmpty() && insideOfFraming.isEmpty()) {
       throw new IllegalArgumentException(
@@ -114,7 +133,6 @@ public final class Framing {
     }
     boolean closed = !outside.isEmpty() && !insideOfFraming.isEmpty();
     boolean empty = cavityResistance == 0;
-    boolean standsAbove = part == FramedPart.CEILING_OR_ROOF && outsideOfFraming.isEmpty();
 
     double wood = framingFraction(part, memberWidth, spacing);
     double headers = part == FramedPart.WALL ? HEADERS : 0;
@@ -122,10 +140,10 @@ public final class Framing {
     double gaps = empty ? space : space * gapsFraction;
 
     List<Layer> fill =
-        standsAbove
+        isLoose
             ? looseFill(cavityResistance, memberDepth)
             : closedFill(cavityResistance, memberDepth);
-    List<Layer> gap = closed ? List.of(Layer.massless("air space", AIR_SPACE)) : List.of();
+    List<Layer> gap = closed ? List.of(airSpace(memberDepth)) : List.of();
     List<Layer> member = new ArrayList<>();
     if (fill.size() > 1) {
       member.add(fill.get(0));
@@ -168,13 +186,38 @@ public final class Framing {
     return List.of(fill(thickness - depth, label - between), fill(depth, between));
   }
 
+  /** Foam board; above the joists of a ceiling with nothing on top, loose fibre. */
+  private static Layer unbroken(double resistance, boolean isLoose) {
+    double conductivity = isLoose ? LOOSE_CONDUCTIVITY : BOARD_CONDUCTIVITY;
+    double thickness = resistance * conductivity;
+    double vapour = thickness * (isLoose ? 1 : BOARD_VAPOUR);
+    return new Layer(
+        "unbroken insulation", thickness, conductivity, 0, 0, OptionalDouble.of(vapour));
+  }
+
+  private static Layer airSpace(double depth) {
+    return new Layer(
+        "air space", depth, depth / AIR_SPACE, 0, 0, OptionalDouble.of(AIR_SPACE_VAPOUR));
+  }
+
   private static Layer fill(double thickness, double resistance) {
     return new Layer(
-        "cavity insulation", thickness, thickness / resistance, FILL_DENSITY, FILL_SPECIFIC_HEAT);
+        "cavity insulation",
+        thickness,
+        thickness / resistance,
+        FILL_DENSITY,
+        FILL_SPECIFIC_HEAT,
+        OptionalDouble.of(thickness));
   }
 
   private static Layer wood(String name, double depth) {
-    return new Layer(name, depth, WOOD_CONDUCTIVITY, WOOD_DENSITY, WOOD_SPECIFIC_HEAT);
+    return new Layer(
+        name,
+        depth,
+        WOOD_CONDUCTIVITY,
+        WOOD_DENSITY,
+        WOOD_SPECIFIC_HEAT,
+        OptionalDouble.of(WOOD_VAPOUR * depth));
   }
 
   /**
@@ -187,6 +230,12 @@ public final class Framing {
     double m = Math.sqrt(2 * film / (WOOD_CONDUCTIVITY * width));
     double carried = WOOD_CONDUCTIVITY * m * Math.tanh(m * (depth + width / 2));
     double resistance = Math.max(0.01 * InchPound.R, 1 / carried - 1 / film);
-    return new Layer("open framing", depth, depth / resistance, WOOD_DENSITY, WOOD_SPECIFIC_HEAT);
+    return new Layer(
+        "open framing",
+        depth,
+        depth / resistance,
+        WOOD_DENSITY,
+        WOOD_SPECIFIC_HEAT,
+        OptionalDouble.of(WOOD_VAPOUR * depth));
   }
 }

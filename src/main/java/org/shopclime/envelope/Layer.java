@@ -1,5 +1,7 @@
 package org.shopclime.envelope;
 
+import java.util.OptionalDouble;
+
 /**
  * One layer of a wall, roof, door or floor, per m² of face.
  *
@@ -11,9 +13,15 @@ package org.shopclime.envelope;
  * @param conductivity conductivity, W/(m·K), above 0 to 1000
  * @param density density, kg/m³, 0 to 25000
  * @param specificHeat specific heat, J/(kg·K), 0 to 10000
+ * @param vapour thickness of still air that resists vapour as much, m, 0 to 1e6; empty: not known
  */
 public record Layer(
-    String name, double thickness, double conductivity, double density, double specificHeat) {
+    String name,
+    double thickness,
+    double conductivity,
+    double density,
+    double specificHeat,
+    OptionalDouble vapour) {
 
   /** Refuses figures outside their ranges. */
   public Layer {
@@ -21,6 +29,33 @@ public record Layer(
     Range.requireAbove("conductivity of ", name, ", W/(m·K),", conductivity, 0, 1000);
     Range.require("density of ", name, ", kg/m³,", density, 0, 25000);
     Range.require("specific heat of ", name, ", J/(kg·K),", specificHeat, 0, 10000);
+    Range.require("vapour resistance of ", name, ", m,", vapour.orElse(0), 0, 1e6);
+  }
+
+  /**
+   * A layer of which nothing tells how it resists vapour.
+   *
+   * @param name what it is
+   * @param thickness thickness, m, 0 to 100
+   * @param conductivity conductivity, W/(m·K), above 0 to 1000
+   * @param density density, kg/m³, 0 to 25000
+   * @param specificHeat specific heat, J/(kg·K), 0 to 10000
+   */
+  public Layer(
+      String name, double thickness, double conductivity, double density, double specificHeat) {
+    this(name, thickness, conductivity, density, specificHeat, OptionalDouble.empty());
+  }
+
+  /**
+   * The same with another resistance to vapour.
+   *
+   * @param airThickness thickness of still air that resists as much, m, 0 to 1e6
+   * @return the layer
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  public Layer withVapour(double airThickness) {
+    return new Layer(
+        name, thickness, conductivity, density, specificHeat, OptionalDouble.of(airThickness));
   }
 
   /**
@@ -34,6 +69,15 @@ public record Layer(
   public static Layer massless(String name, double resistance) {
     Range.require("resistance of ", name, ", m²·K/W,", resistance, 0, 100);
     return new Layer(name, resistance, 1, 0, 0);
+  }
+
+  /**
+   * Whether its thickness means anything.
+   *
+   * @return false for a layer told by its resistance alone ({@link #massless})
+   */
+  public boolean isThicknessTold() {
+    return density > 0 || conductivity != 1;
   }
 
   /**

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param density density, kg/m³
  * @param specificHeat specific heat, J/(kg·K)
  * @param solarAbsorptance part of the sun its bare face takes in, 0 to 1
+ * @param vapour how it resists vapour
  * @param source where the figures come from
  * @param status {@code confirmed} (resistance seen on the page named) or {@code memory}
  */
@@ -25,6 +26,7 @@ public record Material(
     double density,
     double specificHeat,
     double solarAbsorptance,
+    VapourFigure vapour,
     String source,
     String status) {
 
@@ -50,7 +52,13 @@ public record Material(
     Range.requireAbove("thickness of " + name + ", m,", thickness, 0, 3);
     double effective =
         fixedResistance.isPresent() ? thickness / fixedResistance.getAsDouble() : conductivity;
-    return new Layer(name, thickness, effective, density, specificHeat);
+    return new Layer(
+        name,
+        thickness,
+        effective,
+        density,
+        specificHeat,
+        OptionalDouble.of(vapour.airThickness(thickness)));
   }
 
   /**

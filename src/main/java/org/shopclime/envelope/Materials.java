@@ -20,8 +20,9 @@ import org.apache.commons.csv.CSVRecord;
  * The table of building materials, {@code materials.csv} beside this class.
  *
  * <p>Source: handbook values, named row by row in the table (building-material table of the ASHRAE
- * Handbook - Fundamentals; California Joint Appendix 4). Error: real products spread by about 10 %,
- * foams and batts more when wet, old or badly laid.
+ * Handbook - Fundamentals; California Joint Appendix 4; for vapour ISO 10456, Tables 3 and 4).
+ * Error: real products spread by about 10 %, foams and batts more when wet, old or badly laid; in
+ * vapour by half and more, wood and boards pass several times as much when damp.
  */
 public final class Materials {
 
@@ -122,8 +123,17 @@ public final class Materials {
         number(row, "density"),
         number(row, "specific_heat"),
         number(row, "absorptance"),
+        vapour(row),
         row.get("source"),
         row.get("status"));
+  }
+
+  private static VapourFigure vapour(CSVRecord row) {
+    boolean fixed = !row.get("sd").isBlank();
+    return new VapourFigure(
+        fixed ? 1 : number(row, "mu"),
+        fixed ? OptionalDouble.of(number(row, "sd")) : OptionalDouble.empty(),
+        row.get("vapour_source"));
   }
 
   private static double number(CSVRecord row, String column) {

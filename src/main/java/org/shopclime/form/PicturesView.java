@@ -12,6 +12,8 @@ import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
+import org.shopclime.plan.SizeAnswer;
+import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.Figure;
 import org.shopclime.report.ScenarioTable;
 
@@ -42,6 +44,7 @@ final class PicturesView {
           "What must be taken out to hold the wished temperature, at the hour when it is most."
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
+  private final DampView damp = new DampView();
   private final FiguresView figures = new FiguresView();
 
   PicturesView() {
@@ -61,7 +64,8 @@ final class PicturesView {
     add("What would change it", changes.component(), '2');
     add("Other work, other days", others(), '3');
     add("Heat, part by part", heat.component(), '4');
-    add("All figures", figures.component(), '5');
+    add("Damp in the walls", damp.component(), '5');
+    add("All figures", figures.component(), '6');
   }
 
   private JComponent others() {
@@ -128,7 +132,12 @@ final class PicturesView {
     figures.show(all, facts);
   }
 
+  void showDamp(SizeAnswer answer, UnitSystem units) {
+    damp.show(answer, units);
+  }
+
   void makeStale(boolean quick, boolean whole) {
+    damp.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);
     scenarios.makeStale(whole);

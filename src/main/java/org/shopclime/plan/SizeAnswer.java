@@ -18,6 +18,7 @@ import org.shopclime.shop.Warning;
  * @param changes one change at a time
  * @param scenarios other work, dust, other days
  * @param winter heat lost in the cold
+ * @param damp damp in the walls
  * @param warnings what the owner should know beside the figures
  */
 public record SizeAnswer(
@@ -29,7 +30,44 @@ public record SizeAnswer(
     List<Change> changes,
     List<Scenario> scenarios,
     WinterAnswer winter,
+    Optional<DampAnswer> damp,
     List<Warning> warnings) {
+
+  /**
+   * An answer without a look at the walls.
+   *
+   * @param shop the shop asked about
+   * @param core hot day, loads, lived days
+   * @param unit what its own unit does, if it has one
+   * @param recommended smallest standard size that holds, W; empty if none does
+   * @param band over the unknowns
+   * @param changes one change at a time
+   * @param scenarios other work, dust, other days
+   * @param winter heat lost in the cold
+   * @param warnings what the owner should know beside the figures
+   */
+  public SizeAnswer(
+      Shop shop,
+      CoreAnswer core,
+      Optional<UnitAnswer> unit,
+      OptionalDouble recommended,
+      Band band,
+      List<Change> changes,
+      List<Scenario> scenarios,
+      WinterAnswer winter,
+      List<Warning> warnings) {
+    this(
+        shop,
+        core,
+        unit,
+        recommended,
+        band,
+        changes,
+        scenarios,
+        winter,
+        Optional.empty(),
+        warnings);
+  }
 
   /** Copies the lists. */
   public SizeAnswer {

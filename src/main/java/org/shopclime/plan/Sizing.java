@@ -88,6 +88,7 @@ public final class Sizing {
     Later<Own> own = new Later<>(this::own);
     Later<LivedDay> without = new Later<>(() -> withoutUnit(shop, day));
     Later<WinterAnswer> winter = new Later<>(this::winter);
+    Later<DampAnswer> damp = new Later<>(() -> DampAnswer.of(shop, day, climates));
     Unsure unsure = new Unsure(shop, day);
     List<Later<Change>> changes = new ArrayList<>();
     Changes.of(shop).forEach((name, after) -> changes.add(new Later<>(() -> change(name, after))));
@@ -96,7 +97,7 @@ public final class Sizing {
         cases.stream().map(each -> new Later<>(() -> scenario(each))).toList();
     List<Later<Double>> peaks = unsure.peaks();
     // One batch of all, the longest first, so that no thread waits for another.
-    List<Later<?>> all = new ArrayList<>(List.of(own, without));
+    List<Later<?>> all = new ArrayList<>(List.of(own, without, damp));
     all.addAll(changes);
     all.addAll(scenarios);
     all.addAll(peaks);
@@ -115,6 +116,7 @@ public final class Sizing {
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
     warnings.addAll(GainWarnings.of(shop));
+    warnings.addAll(DampWords.warnings(damp.found()));
     steps.at("done", 1);
     return new SizeAnswer(
         shop,
@@ -125,6 +127,7 @@ public final class Sizing {
         changes.stream().map(Later::found).toList(),
         told,
         winter.found(),
+        Optional.of(damp.found()),
         warnings);
   }
 

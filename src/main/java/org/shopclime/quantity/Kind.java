@@ -22,6 +22,8 @@ public enum Kind {
   U_FACTOR,
   /** Thermal conductivity, W/(m·K). */
   CONDUCTIVITY,
+  /** Permeance for water vapour, kg/(s·m²·Pa); also US perm. */
+  PERMEANCE,
   /** Density, kg/m³. */
   DENSITY,
   /** Specific heat, J/(kg·K). */

@@ -220,6 +220,28 @@ final class UnitTable {
                     0,
                     3,
                     orders("btu/", "", "h", "ft", "f")))));
+    // 1 perm = grain/(h·ft²·inHg); a grain is a 7000th of a pound, mercury as under pressure.
+    BigDecimal inchOfMercury = FOOT.multiply(GRAVITY).multiply(n(135_951));
+    table.put(
+        Kind.PERMEANCE,
+        new Entry(
+            "a permeance for vapor with its unit, such as \"0.06 perm\" or \"3.4 ng/(s·m2·Pa)\"",
+            List.of(
+                unit(
+                    " perm",
+                    POUND.multiply(n(120)),
+                    n(7000).multiply(HOUR).multiply(FOOT.pow(2)).multiply(inchOfMercury),
+                    0,
+                    2,
+                    "perm",
+                    "perms",
+                    "usperm",
+                    "usperms",
+                    "gr/hft2inhg")),
+            List.of(
+                unit(" ng/(s·m²·Pa)", ONE, n(1_000_000_000_000L), 0, 1, "ng/sm2pa", "ng/pasm2"),
+                unit(" kg/(s·m²·Pa)", ONE, ONE, 0, 3, "kg/sm2pa", "kg/pasm2")),
+            List.of()));
     table.put(
         Kind.DENSITY,
         new Entry(

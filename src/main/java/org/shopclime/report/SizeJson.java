@@ -95,6 +95,7 @@ public final class SizeJson {
         .<ObjectNode>set("indoorF", temperature(answer.winter().indoor()))
         .put("lossBtuh", heat(answer.winter().loss()))
         .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS));
+    DampJson.put(root, answer);
     ArrayNode warnings = root.putArray("warnings");
     answer
         .warnings()

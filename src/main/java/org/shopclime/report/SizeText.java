@@ -31,6 +31,11 @@ public final class SizeText {
     components(text, answer, units);
     scenarios(text, answer, units);
     changes(text, answer, units);
+    List<String> damp = DampText.lines(answer, units);
+    if (!damp.isEmpty()) {
+      text.append("\nDamp in the walls\n");
+      damp.forEach(line -> TextLines.wrapped(text, "- ", line));
+    }
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
       for (Warning warning : answer.warnings()) {

@@ -96,7 +96,9 @@ final class BriefText {
           layer.conductivity().isPresent()
               || layer.density().isPresent()
               || layer.specificHeat().isPresent()
-              || layer.resistance().isPresent();
+              || layer.resistance().isPresent()
+              || layer.permeance().isPresent()
+              || layer.sd().isPresent();
       return byHand
           ? Optional.empty()
           : brief(BuildLayer.class, layer.material(), layer.thickness(), units);

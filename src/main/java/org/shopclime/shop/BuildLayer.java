@@ -12,6 +12,8 @@ import org.shopclime.quantity.Kind;
  * @param density density, kg/m³; absent: the table's
  * @param specificHeat specific heat, J/(kg·K); absent: the table's
  * @param resistance resistance of the whole layer, m²·K/W, in place of thickness and conductivity
+ * @param permeance how well the whole layer lets vapour through, kg/(s·m²·Pa); absent: the table's
+ * @param sd the same told as the thickness of still air that resists as much, m; one of the two
  */
 public record BuildLayer(
     @Say(label = "Material") String material,
@@ -29,4 +31,49 @@ public record BuildLayer(
     @Say(label = "Specific heat", kind = Kind.SPECIFIC_HEAT, max = 5000, otherwise = "none")
         Optional<Double> specificHeat,
     @Say(label = "Resistance", kind = Kind.R_VALUE, max = 30, otherwise = "none")
-        Optional<Double> resistance) {}
+        Optional<Double> resistance,
+    @Say(
+            label = "Vapor let through",
+            help = "Permeance of the layer in perms: poly 0.06, kraft facing 0.8, drywall 28.",
+            kind = Kind.PERMEANCE,
+            min = 1e-13,
+            max = 4e-7,
+            otherwise = "none")
+        Optional<Double> permeance,
+    @Say(
+            label = "Vapor resistance (sd)",
+            help = "The same told as a thickness of still air: poly 60 m, drywall 0.13 m.",
+            kind = Kind.LENGTH,
+            min = 0.0005,
+            max = 1500,
+            otherwise = "none")
+        Optional<Double> sd) {
+
+  /**
+   * A layer that resists vapour as the tables say.
+   *
+   * @param material name in the materials table, or the owner's own name
+   * @param thickness thickness, m; absent: the material's usual one
+   * @param conductivity conductivity, W/(m·K); absent: the table's
+   * @param density density, kg/m³; absent: the table's
+   * @param specificHeat specific heat, J/(kg·K); absent: the table's
+   * @param resistance resistance of the whole layer, m²·K/W
+   */
+  public BuildLayer(
+      String material,
+      Optional<Double> thickness,
+      Optional<Double> conductivity,
+      Optional<Double> density,
+      Optional<Double> specificHeat,
+      Optional<Double> resistance) {
+    this(
+        material,
+        thickness,
+        conductivity,
+        density,
+        specificHeat,
+        resistance,
+        Optional.empty(),
+        Optional.empty());
+  }
+}

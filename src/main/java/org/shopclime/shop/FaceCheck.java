@@ -156,6 +156,10 @@ final class FaceCheck {
       if (!figures && layer.resistance().isEmpty()) {
         material(at + "[" + i + "].material", layer.material());
       }
+      if (layer.permeance().isPresent() && layer.sd().isPresent()) {
+        String takes = "either permeance or sd, which tell the same";
+        problems.add(new Problem(at + "[" + i + "].sd", "an sd beside a permeance", takes));
+      }
     }
   }
 

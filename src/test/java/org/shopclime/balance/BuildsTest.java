@@ -69,6 +69,32 @@ class BuildsTest {
     assertThat(heavy.heatCapacity()).isCloseTo(0.05 * 30 * 1400, within(1e-9));
   }
 
+  private static BuildLayer vapour(String name, Double resists, Double permeance, Double sd) {
+    return new BuildLayer(
+        name,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.ofNullable(resists),
+        Optional.ofNullable(permeance),
+        Optional.ofNullable(sd));
+  }
+
+  @Test
+  void vapourAsTypedGoesBeforeTheTables() {
+    assertThat(one(vapour("gypsum board", null, null, null)).vapour().orElseThrow())
+        .isCloseTo(0.127, within(1e-9));
+    assertThat(one(vapour("gypsum board", null, null, 2.5)).vapour()).hasValue(2.5);
+    assertThat(one(vapour("gypsum board", null, 1e-11, null)).vapour().orElseThrow())
+        .isCloseTo(20, within(1e-9));
+    // 2 m²K/W of XPS at 0.0288 W/mK are 57.6 mm, times 115
+    assertThat(one(vapour("XPS foam", 2.0, null, null)).vapour().orElseThrow())
+        .isCloseTo(0.0576 * 115, within(1e-9));
+    assertThat(one(vapour("my own board", 1.0, null, null)).vapour()).isEmpty();
+    assertThat(one(vapour("my own board", 1.0, null, 0.3)).vapour()).hasValue(0.3);
+  }
+
   @Test
   void unknownMaterialIsRefused() {
     assertThatThrownBy(() -> one(layer("kryptonite", null, null, null, null, null)))

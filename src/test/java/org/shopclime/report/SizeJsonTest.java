@@ -22,9 +22,24 @@ import org.shopclime.run.Trace;
 class SizeJsonTest {
 
   private static final List<String> UNITS =
-      List.of("BtuhFt2F", "Btuh", "Ft2", "F", "Ft", "Watts", "Deg", "Hour", "Hours", "Mph");
+      List.of(
+          "BtuhFt2F",
+          "Btuh",
+          "Ft2",
+          "F",
+          "Ft",
+          "Watts",
+          "Deg",
+          "Hour",
+          "Hours",
+          "Mph",
+          "GramsM2",
+          "GramsM2Day",
+          "In",
+          "M",
+          "Perm");
   private static final Set<String> WITHOUT_UNIT =
-      Set.of("hour", "month", "share", "relativeHumidity");
+      Set.of("hour", "month", "months", "mostMonth", "share", "relativeHumidity");
   private static final double ROUNDING = 0.0051;
 
   private static JsonNode json(SizeAnswer answer) {

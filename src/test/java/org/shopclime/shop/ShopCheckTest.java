@@ -52,6 +52,14 @@ class ShopCheckTest {
             "rooms[0].faces[0].build: found framing with nothing on it; takes at least one layer in"
                 + " \"cladding\" or \"lining\""),
         misfit(
+            text ->
+                first(
+                    text,
+                    "[\"gypsum board 0.5 in\"]",
+                    "[{\"material\": \"gypsum board\", \"permeance\": \"5 perm\", \"sd\": \"2 m\"}]"),
+            "rooms[0].faces[0].build.lining[0].sd: found an sd beside a permeance; takes either"
+                + " permeance or sd, which tell the same"),
+        misfit(
             text -> first(text, "[\"concrete 4 in\"]", "[]"),
             "rooms[0].faces[5].build.layers: found no layer; takes at least one layer"),
         misfit(

@@ -73,6 +73,39 @@ class ShopFileTest {
   }
 
   @Test
+  void vapourOfALayerIsReadAndWritten() {
+    String usual = DayFile.text();
+    String lining = "\"lining\": [\"gypsum board 0.5 in\"]";
+    String typed =
+        "\"lining\": [{\"material\": \"polyethylene sheet\", \"permeance\": \"0.06 perm\"},"
+            + " {\"material\": \"gypsum board\", \"thickness\": \"0.5 in\", \"sd\": \"2 m\"}]";
+    assertThat(usual).contains(lining);
+    assertThat(ShopFile.read(usual.replace(lining, typed), Stations.any()))
+        .isInstanceOfSatisfying(
+            ShopReading.Good.class,
+            good -> {
+              Build.Framed wall = (Build.Framed) good.shop().rooms().get(0).faces().get(0).build();
+              assertThat(wall.lining().get(0).permeance().orElseThrow())
+                  .isCloseTo(3.433e-12, org.assertj.core.api.Assertions.within(0.001e-12));
+              assertThat(wall.lining().get(0).sd()).isEmpty();
+              assertThat(wall.lining().get(1).sd()).contains(2.0);
+              String written = ShopFile.write(good.shop());
+              assertThat(written).contains("\"permeance\": \"0.06 perm\"");
+              assertThat(shop(written)).isEqualTo(good.shop());
+              assertThat(shop(ShopFile.write(good.shop().withUnits(UnitSystem.SI))))
+                  .isEqualTo(good.shop().withUnits(UnitSystem.SI));
+            });
+    assertThat(ShopFile.read(usual.replace(lining, typed.replace("0.06 perm", "0.06 m")), MOBILE))
+        .isInstanceOfSatisfying(
+            ShopReading.Bad.class,
+            bad ->
+                assertThat(bad.problems().get(0).sentence())
+                    .startsWith(
+                        "rooms[0].faces[0].build.lining[0].permeance: found \"0.06 m\"; takes a"
+                            + " permeance for vapor with its unit, such as \"0.06 perm\""));
+  }
+
+  @Test
   void plantsOfTheYearAreReadAndWritten() {
     Room usual = DayFile.shop().rooms().get(0);
     assertThat(usual.cooling()).isEqualTo(RoomCooling.UNIT);
