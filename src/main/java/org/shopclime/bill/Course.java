@@ -1,25 +1,48 @@
 package org.shopclime.bill;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * One of several ways to go: what it costs to buy, what it costs to run, how long it lasts.
+ * One of several ways to go: what it takes to buy, what it costs to run, how long it lasts.
  *
  * @param name what the owner calls it
- * @param firstCost $, 0 or more
+ * @param purchases what is bought for it
  * @param yearlyCost $ a year at today's prices, 0 or more
- * @param life years after which it is bought again, 1 and up
  */
-public record Course(String name, double firstCost, double yearlyCost, int life) {
+public record Course(String name, List<Purchase> purchases, double yearlyCost) {
 
-  /** Refuses amounts below 0 and a life of no year. */
+  /** Copies the list; refuses a cost below 0. */
   public Course {
-    Amount.notNegative("first cost, $,", firstCost);
+    purchases = List.copyOf(purchases);
     Amount.notNegative("yearly cost, $,", yearlyCost);
-    if (life < 1) {
-      throw new IllegalArgumentException("life of " + life + " years is not 1 or more");
+  }
+
+  /**
+   * Something that is bought, and bought again when it is worn out.
+   *
+   * @param price $, 0 or more
+   * @param life years after which it is bought again, 1 and up
+   */
+  public record Purchase(double price, int life) {
+
+    /** Refuses a price below 0 and a life of no year. */
+    public Purchase {
+      Amount.notNegative("price, $,", price);
+      if (life < 1) {
+        throw new IllegalArgumentException("life of " + life + " years is not 1 or more");
+      }
     }
+  }
+
+  /**
+   * What it costs to begin with.
+   *
+   * @return $
+   */
+  public double firstCost() {
+    return purchases.stream().mapToDouble(Purchase::price).sum();
   }
 
   /**
@@ -31,14 +54,32 @@ public record Course(String name, double firstCost, double yearlyCost, int life)
    * @return present worth, $
    */
   public double cumulative(int year, Outlook outlook) {
-    double sum = firstCost;
+    double sum = bought(year, outlook);
     for (int passed = 1; passed <= year; passed++) {
       sum += outlook.worthOfYear(passed, yearlyCost);
-      if (passed % life == 0 && passed < year) {
-        sum += outlook.worthOfPurchase(passed, firstCost);
+    }
+    return sum;
+  }
+
+  private double bought(int year, Outlook outlook) {
+    double sum = firstCost();
+    for (Purchase purchase : purchases) {
+      for (int passed = purchase.life(); passed < year; passed += purchase.life()) {
+        sum += outlook.worthOfPurchase(passed, purchase.price());
       }
     }
     return sum;
+  }
+
+  /**
+   * What this may cost to run and still cost no more than another over all years looked at.
+   *
+   * @param other the way to hold it against
+   * @param outlook what is taken of prices to come
+   * @return $ a year at today's prices; below 0 where it loses even if it runs for nothing
+   */
+  public double breakEven(Course other, Outlook outlook) {
+    return (other.presentCost(outlook) - bought(outlook.years(), outlook)) / outlook.worthOfAll(1);
   }
 
   /**

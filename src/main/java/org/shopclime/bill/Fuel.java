@@ -28,12 +28,13 @@ public record Fuel(String name, String unit, double heat, double price, double e
    * <p>Source: US Energy Information Administration, British thermal units, 91,452 BTU a gallon
    * (gross).
    *
-   * @param dollarsPerGallon $/gal, 0 or more
+   * @param dollarsPerCubicMetre $/m³ of liquid, 0 or more
    * @param efficiency of the heater, above 0 to 1
    * @return the fuel
    */
-  public static Fuel propane(double dollarsPerGallon, double efficiency) {
-    return new Fuel("propane", "gal", kilowattHours(91_452), dollarsPerGallon, efficiency);
+  public static Fuel propane(double dollarsPerCubicMetre, double efficiency) {
+    return new Fuel(
+        "propane", "gal", kilowattHours(91_452), perGallon(dollarsPerCubicMetre), efficiency);
   }
 
   /**
@@ -42,12 +43,13 @@ public record Fuel(String name, String unit, double heat, double price, double e
    * <p>Source: a therm is 100,000 BTU by definition (here of the International Table; the US therm
    * is 0.02 % less).
    *
-   * @param dollarsPerTherm $/therm, 0 or more
+   * @param dollarsPerKilowattHour $/kWh of gross heat, 0 or more
    * @param efficiency of the heater, above 0 to 1
    * @return the fuel
    */
-  public static Fuel naturalGas(double dollarsPerTherm, double efficiency) {
-    return new Fuel("natural gas", "therm", kilowattHours(100_000), dollarsPerTherm, efficiency);
+  public static Fuel naturalGas(double dollarsPerKilowattHour, double efficiency) {
+    double therm = kilowattHours(100_000);
+    return new Fuel("natural gas", "therm", therm, dollarsPerKilowattHour * therm, efficiency);
   }
 
   /**
@@ -56,12 +58,17 @@ public record Fuel(String name, String unit, double heat, double price, double e
    * <p>Source: US Energy Information Administration, British thermal units, 138,500 BTU a gallon
    * (gross).
    *
-   * @param dollarsPerGallon $/gal, 0 or more
+   * @param dollarsPerCubicMetre $/m³ of liquid, 0 or more
    * @param efficiency of the heater, above 0 to 1
    * @return the fuel
    */
-  public static Fuel heatingOil(double dollarsPerGallon, double efficiency) {
-    return new Fuel("heating oil", "gal", kilowattHours(138_500), dollarsPerGallon, efficiency);
+  public static Fuel heatingOil(double dollarsPerCubicMetre, double efficiency) {
+    return new Fuel(
+        "heating oil", "gal", kilowattHours(138_500), perGallon(dollarsPerCubicMetre), efficiency);
+  }
+
+  private static double perGallon(double perCubicMetre) {
+    return perCubicMetre * Units.CUBIC_METRES_PER_GALLON;
   }
 
   private static double kilowattHours(double btu) {
@@ -86,6 +93,16 @@ public record Fuel(String name, String unit, double heat, double price, double e
    */
   public double amount(double useful) {
     return Amount.notNegative("heat, kWh,", useful) / (heat * efficiency);
+  }
+
+  /**
+   * Cost of a year's heat.
+   *
+   * @param useful heat that reaches the room
+   * @return cost by months
+   */
+  public MonthlyCost cost(Use useful) {
+    return MonthlyCost.of(month -> usefulPrice() * useful.of(month));
   }
 
   /**

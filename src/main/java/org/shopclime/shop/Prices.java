@@ -81,7 +81,13 @@ public record Prices(
         0,
         Optional.empty(),
         new HeatSource.Electric(),
-        new FirstCosts(Optional.empty(), Optional.empty(), Optional.empty()),
+        new FirstCosts(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            FirstCosts.UNIT_YEARS,
+            FirstCosts.LONG_YEARS,
+            FirstCosts.LONG_YEARS),
         List.of(),
         Optional.empty(),
         new YearsAhead(YearsAhead.USUAL, 0, 0, YearsAhead.USUAL_BAND));
@@ -93,6 +99,9 @@ public record Prices(
    * @param windowUnit a window unit, $
    * @param heatPump a heat pump that cools and heats, $
    * @param heater the heater a window unit needs beside it, $
+   * @param windowUnitYears years a window unit lasts, a whole number
+   * @param heatPumpYears years a heat pump lasts, a whole number
+   * @param heaterYears years a heater lasts, a whole number
    */
   public record FirstCosts(
       @Say(
@@ -119,7 +128,19 @@ public record Prices(
               max = 1e5,
               usualMax = 3000,
               otherwise = "none")
-          Optional<Double> heater) {}
+          Optional<Double> heater,
+      @Say(label = "Window unit lasts", help = "Years.", min = 1, max = 50, otherwise = "10")
+          double windowUnitYears,
+      @Say(label = "Heat pump lasts", help = "Years.", min = 1, max = 50, otherwise = "15")
+          double heatPumpYears,
+      @Say(label = "Heater lasts", help = "Years.", min = 1, max = 50, otherwise = "15")
+          double heaterYears) {
+
+    /** Usual lives, common practice. */
+    private static final double UNIT_YEARS = 10;
+
+    private static final double LONG_YEARS = 15;
+  }
 
   /**
    * What a change of the shop costs.

@@ -38,15 +38,21 @@ final class PricesCheck {
       check.hours(hours);
     }
     check.changes();
-    double years = prices.ahead().years();
-    if (years != Math.rint(years) && !Double.isNaN(years)) {
-      check.problem("ahead.years", Double.toString(years), "a whole number of years");
-    }
+    check.whole("ahead.years", prices.ahead().years());
+    check.whole("firstCosts.windowUnitYears", prices.firstCosts().windowUnitYears());
+    check.whole("firstCosts.heatPumpYears", prices.firstCosts().heatPumpYears());
+    check.whole("firstCosts.heaterYears", prices.firstCosts().heaterYears());
     return new ShopCheck.Findings(check.problems, check.warnings);
   }
 
   private void problem(String field, String found, String takes) {
     problems.add(new Problem("prices." + field, found, takes));
+  }
+
+  private void whole(String field, double years) {
+    if (years != Math.rint(years) && !Double.isNaN(years)) {
+      problem(field, Double.toString(years), "a whole number of years");
+    }
   }
 
   private void tiers(Electricity.Tiers tariff) {
@@ -143,6 +149,12 @@ final class PricesCheck {
             "\"" + Words.of(change) + "\", which has a price already",
             "each change once");
       }
+    }
+    Prices.FirstCosts costs = prices.firstCosts();
+    if (costs.windowUnit().isEmpty()
+        && (costs.heatPump().isPresent() || costs.heater().isPresent())) {
+      warnings.add(
+          new Warning("prices.firstCosts", "has no effect without the price of a window unit"));
     }
     if (prices.budget().isPresent() && prices.changes().isEmpty()) {
       warnings.add(

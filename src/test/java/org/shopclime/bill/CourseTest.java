@@ -4,13 +4,39 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Payback and cost over the years by pencil. */
 class CourseTest {
 
-  private static final Course CHEAP = new Course("cheap", 400, 300, 8);
-  private static final Course DEAR = new Course("dear", 1300, 140, 15);
+  private static final Course CHEAP = course("cheap", 400, 300, 8);
+  private static final Course DEAR = course("dear", 1300, 140, 15);
+
+  private static Course course(String name, double price, double yearly, int life) {
+    return new Course(name, List.of(new Course.Purchase(price, life)), yearly);
+  }
+
+  /** Two things of different lives: 300 every 5 years, 100 every 10; 12 years of 50 $. */
+  @Test
+  void eachThingIsBoughtAgainInItsOwnTime() {
+    Course both =
+        new Course("both", List.of(new Course.Purchase(300, 5), new Course.Purchase(100, 10)), 50);
+    assertThat(both.firstCost()).isEqualTo(400);
+    assertThat(both.presentCost(Outlook.plain(12))).isEqualTo(3 * 300 + 2 * 100 + 12 * 50);
+  }
+
+  /** The cheap one costs 800 + 15 x 300 = 5,300; 4,000 are left over 15 years for the dear one. */
+  @Test
+  void breakEvenIsWhatIsLeftForEachYear() {
+    Outlook outlook = Outlook.plain(15);
+    assertThat(DEAR.breakEven(CHEAP, outlook)).isCloseTo(4000 / 15.0, offset(1e-9));
+    Outlook other = new Outlook(15, 0.03, 0.05);
+    double even = DEAR.breakEven(CHEAP, other);
+    Course running = course("dear", 1300, even, 15);
+    assertThat(running.presentCost(other)).isCloseTo(CHEAP.presentCost(other), offset(1e-8));
+    assertThat(course("gold", 9000, 0, 15).breakEven(CHEAP, outlook)).isNegative();
+  }
 
   @Test
   void simplePaybackIsCostOverSaving() {
@@ -56,9 +82,9 @@ class CourseTest {
 
   @Test
   void sillyFiguresAreRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new Course("x", -1, 0, 1));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Course("x", 0, Double.NaN, 1));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Course("x", 0, 0, 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> course("x", -1, 0, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> course("x", 0, Double.NaN, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> course("x", 0, 0, 0));
     assertThatIllegalArgumentException().isThrownBy(() -> Outlook.plain(0));
     assertThatIllegalArgumentException().isThrownBy(() -> new Outlook(10, 0.6, 0));
     assertThatIllegalArgumentException().isThrownBy(() -> new Outlook(10, 0, -0.01));

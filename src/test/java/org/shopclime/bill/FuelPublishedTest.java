@@ -36,10 +36,10 @@ class FuelPublishedTest {
   @Test
   void aMillionBtu() {
     double million = 1e6 * KWH_PER_BTU;
-    Fuel propane = Fuel.propane(3, 0.8);
+    Fuel propane = Fuel.propane(3 / 0.003785411784, 0.8); // 3 $/gal
     assertThat(propane.amount(million)).isCloseTo(13.668, offset(0.001));
     assertThat(propane.amount(million) * propane.price()).isCloseTo(41.0, offset(0.01));
-    Fuel gas = Fuel.naturalGas(1.2, 0.8);
+    Fuel gas = Fuel.naturalGas(1.2 / 29.3071070172, 0.8); // 1.20 $/therm
     assertThat(gas.amount(million)).isCloseTo(12.5, offset(1e-6));
     assertThat(gas.usefulPrice() * million).isCloseTo(15, offset(1e-6));
     assertThat(0.15 * million).isCloseTo(43.96, offset(0.01));

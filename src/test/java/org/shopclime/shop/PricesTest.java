@@ -22,7 +22,8 @@ class PricesTest {
        "source": "bill of June 2026", "monthlyCharge": "$14.50", "demandCharge": "2 $/kW",
        "otherUse": "1,100 kWh",
        "heater": {"kind": "propane", "price": "2.90 $/gal", "efficiency": "92 %"},
-       "firstCosts": {"windowUnit": "$450", "heatPump": "$1,900", "heater": "80 $"},
+       "firstCosts": {"windowUnit": "$450", "heatPump": "$1,900", "heater": "80 $",
+         "windowUnitYears": 9},
        "changes": [{"change": "walls filled", "cost": "$350"},
                    {"change": "1 1/2 in foam in the doors", "cost": "$90"}],
        "budget": "$300",
@@ -69,7 +70,8 @@ class PricesTest {
     assertThat(propane.price() * Units.CUBIC_METRES_PER_GALLON).isCloseTo(2.9, offset(1e-9));
     assertThat(prices.firstCosts())
         .isEqualTo(
-            new Prices.FirstCosts(Optional.of(450.0), Optional.of(1900.0), Optional.of(80.0)));
+            new Prices.FirstCosts(
+                Optional.of(450.0), Optional.of(1900.0), Optional.of(80.0), 9, 15, 15));
     assertThat(prices.changes())
         .containsExactly(
             new Prices.ChangePrice(Improvement.WALLS_FILLED, 350),
@@ -168,6 +170,8 @@ class PricesTest {
         .containsExactly(
             "prices.changes[1].change: found \"leaks halved\", which has a price already; takes"
                 + " each change once");
+    assertThat(bad("{\"firstCosts\": {\"heaterYears\": 2.5}}"))
+        .containsExactly("prices.firstCosts.heaterYears: found 2.5; takes a whole number of years");
     assertThat(bad("{\"ahead\": {\"years\": 7.5}}"))
         .containsExactly("prices.ahead.years: found 7.5; takes a whole number of years");
     assertThat(bad("{\"heater\": {\"kind\": \"propane\"}}"))
@@ -176,6 +180,8 @@ class PricesTest {
         .contains("prices.heater.price: found nothing; takes a price of a liquid");
     assertThat(warnings("{\"budget\": \"$300\"}"))
         .containsExactly("prices.budget: has no effect: no change of the shop has a price");
+    assertThat(warnings("{\"firstCosts\": {\"heatPump\": \"$2,000\"}}"))
+        .containsExactly("prices.firstCosts: has no effect without the price of a window unit");
     assertThat(warnings("{\"electricity\": \"60 c/kWh\"}"))
         .containsExactly(
             "prices.electricity.price: 0.6 $/kWh is unusual; usual is 0.06 $/kWh to 0.5 $/kWh");
