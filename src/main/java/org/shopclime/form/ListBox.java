@@ -11,9 +11,11 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Board;
+import org.shopclime.shop.BuildLayer;
+import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Shop;
 
-/** Layers or boards, one under the other, to be added, moved and taken away. */
+/** Layers, boards, tiers or prices, one under the other, to be added, moved and taken away. */
 final class ListBox implements FieldEditor {
 
   private final Bench bench;
@@ -31,13 +33,26 @@ final class ListBox implements FieldEditor {
     this.bench = bench;
     this.path = path;
     this.type = type;
-    this.word = type == Board.class ? "board" : "layer";
+    this.word = word(type);
     panel.setOpaque(false);
     add = new JButton("Add " + word);
     add.setName(path + ".add");
     add.addActionListener(
         event ->
             bench.proposals().propose(path, Starts.inserted(shown, shown.size(), Starts.of(type))));
+  }
+
+  private static String word(Class<?> type) {
+    if (type == Board.class) {
+      return "board";
+    } else if (type == BuildLayer.class) {
+      return "layer";
+    } else if (type == Electricity.Tier.class) {
+      return "tier";
+    } else if (type == Electricity.PricedHours.class) {
+      return "hours";
+    }
+    return "change";
   }
 
   @Override
@@ -90,7 +105,9 @@ final class ListBox implements FieldEditor {
     button.setName(name);
     button.setEnabled(enabled);
     button.putClientProperty("FlatLaf.style", "margin: 1,8,1,8; minimumWidth: 0");
-    button.setToolTipText(text + ": " + word + " " + (index + 1) + ", counted from the outside");
+    String from =
+        type == Board.class || type == BuildLayer.class ? ", counted from the outside" : "";
+    button.setToolTipText(text + ": " + word + " " + (index + 1) + from);
     button
         .getAccessibleContext()
         .setAccessibleName(text + " " + word.toLowerCase(Locale.ROOT) + " " + (index + 1));

@@ -14,6 +14,7 @@ import org.shopclime.shop.Fan;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Place;
+import org.shopclime.shop.Prices;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
@@ -34,7 +35,8 @@ final class Outline {
           Door.class,
           Fan.class,
           Gain.class,
-          Contents.class);
+          Contents.class,
+          Prices.class);
 
   private Outline() {}
 

@@ -5,12 +5,15 @@ import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Place;
+import org.shopclime.shop.Prices;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Window;
 import org.shopclime.shop.Words;
 import org.shopclime.shop.Work;
@@ -31,6 +34,11 @@ final class PartDetail {
     }
     if (record instanceof CoolingUnit unit) {
       return Quantities.show(Kind.POWER, unit.capacity(), units);
+    }
+    if (record instanceof Prices prices) {
+      return prices.electricity() instanceof Electricity.Flat flat
+          ? FormText.figure(Kind.ENERGY_PRICE, flat.price(), units)
+          : ShopParts.kind(prices.electricity().getClass());
     }
     if (record instanceof Room room) {
       return Words.of(room.use()) + ", " + Quantities.show(Kind.AREA, room.floorArea(), units);

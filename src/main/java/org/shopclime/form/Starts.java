@@ -6,6 +6,7 @@ import static org.shopclime.quantity.Units.rValueSi;
 import static org.shopclime.quantity.Units.wattsFromBtuh;
 import static org.shopclime.quantity.Units.wattsFromHorsepower;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,15 +21,19 @@ import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.DoorType;
 import org.shopclime.shop.EfficiencyLabel;
+import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanWay;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Glass;
+import org.shopclime.shop.HeatSource;
+import org.shopclime.shop.Improvement;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Part;
+import org.shopclime.shop.Prices;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Schedule;
@@ -42,6 +47,8 @@ import org.shopclime.shop.Window;
 
 /** What a part that was just added is, until its owner says more; usual sizes (common practice). */
 final class Starts {
+
+  private static final double KWH_PRICE = 0.15;
 
   private Starts() {}
 
@@ -109,6 +116,19 @@ final class Starts {
           Supply.Sharing.UNKNOWN,
           Optional.empty());
     }
+    if (type == Prices.ChangePrice.class) {
+      return new Prices.ChangePrice(Improvement.DOOR_SEALS_TIGHT, 50);
+    }
+    if (type == Electricity.Tier.class) {
+      return new Electricity.Tier(KWH_PRICE, Optional.empty(), Month.JANUARY, Month.DECEMBER);
+    }
+    if (type == Electricity.PricedHours.class) {
+      return new Electricity.PricedHours(
+          2 * KWH_PRICE,
+          ScheduleText.read("Mon-Fri 14:00-20:00").orElseThrow(),
+          Month.JUNE,
+          Month.SEPTEMBER);
+    }
     if (type == Overhang.class) {
       return new Overhang(metresFromFeet(1), 0);
     }
@@ -133,6 +153,32 @@ final class Starts {
     }
     if (type == Leakage.Area.class) {
       return new Leakage.Area(Span.known(Units.squareMetresFromSquareInches(100)));
+    }
+    if (type == Electricity.StateAverage.class) {
+      return new Electricity.StateAverage();
+    }
+    if (type == Electricity.Flat.class) {
+      return new Electricity.Flat(KWH_PRICE);
+    }
+    if (type == Electricity.Tiers.class) {
+      return new Electricity.Tiers(List.of((Electricity.Tier) of(Electricity.Tier.class)));
+    }
+    if (type == Electricity.TimeOfUse.class) {
+      return new Electricity.TimeOfUse(
+          KWH_PRICE, List.of((Electricity.PricedHours) of(Electricity.PricedHours.class)));
+    }
+    if (type == HeatSource.Electric.class) {
+      return new HeatSource.Electric();
+    }
+    if (type == HeatSource.Propane.class) {
+      return new HeatSource.Propane(3 / Units.CUBIC_METRES_PER_GALLON, absent(type, "efficiency"));
+    }
+    if (type == HeatSource.NaturalGas.class) {
+      return new HeatSource.NaturalGas(1.5 / HeatSource.KWH_PER_THERM, absent(type, "efficiency"));
+    }
+    if (type == HeatSource.HeatingOil.class) {
+      return new HeatSource.HeatingOil(
+          4 / Units.CUBIC_METRES_PER_GALLON, absent(type, "efficiency"));
     }
     if (type == Build.Layers.class) {
       return new Build.Layers(List.of(layer("plywood", 0.5)));

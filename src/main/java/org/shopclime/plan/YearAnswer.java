@@ -18,6 +18,7 @@ import org.shopclime.shop.Warning;
  * @param unit the shop's unit, where it has one and that room is to be cooled by it
  * @param described the year with the plants and the unit of the description
  * @param alone the same year without any cooling and heating
+ * @param bill the year in money
  * @param warnings what to look at, in the order found
  * @param notes what the reader of the hourly file filled or found odd
  */
@@ -29,6 +30,7 @@ public record YearAnswer(
     Optional<Cooling> unit,
     YearResult described,
     YearResult alone,
+    YearBill bill,
     List<Warning> warnings,
     List<String> notes) {
 

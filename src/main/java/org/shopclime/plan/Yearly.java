@@ -27,6 +27,9 @@ import org.shopclime.shop.Warning;
 /** Answers what a typical year in a shop takes and how warm it gets. */
 public final class Yearly {
 
+  /** Above it work is called hot, °C; 85 °F (common practice). */
+  private static final double HOT = (85 - 32) / 1.8;
+
   private final Shop shop;
   private final StationClimate home;
   private final Climates climates;
@@ -85,19 +88,56 @@ public final class Yearly {
     steps.at("weather", 0.1);
     YearWeather weather = YearWeather.of(hours);
     int room = Sizing.room(shop);
-    Room told = shop.rooms().get(room);
-    boolean cools = told.use() == RoomUse.COOLED && told.cooling() == RoomCooling.UNIT;
-    Optional<Cooling> unit = Sizing.cooling(shop).filter(owned -> cools);
-    steps.at("the year as described", 0.2);
+    Optional<Cooling> unit = unitOf(shop);
+    steps.at("the year as described", 0.1);
     YearResult described = YearRun.of(ShopYear.of(shop, weather), unit);
-    steps.at("the year left alone", 0.6);
+    steps.at("the year left alone", 0.4);
     YearResult alone = YearRun.of(ShopYear.of(leftAlone(), weather), Optional.empty());
     List<Warning> warnings = new ArrayList<>(found);
     warnings.addAll(ofUnit(room, unit));
     warnings.addAll(GainWarnings.of(shop));
+    warnings.addAll(ofPrices());
+    YearBill bill = bill(described, weather, steps);
     steps.at("done", 1);
     return new YearAnswer(
-        shop, home.station(), file, room, unit, described, alone, warnings, notes);
+        shop, home.station(), file, room, unit, described, alone, bill, warnings, notes);
+  }
+
+  private YearBill bill(YearResult described, YearWeather weather, Steps steps) {
+    YearBill plain = YearBill.of(shop, home.station(), described);
+    if (shop.prices().changes().isEmpty()) {
+      return plain;
+    }
+    int room = Sizing.room(shop);
+    return new Paying(
+            shop,
+            plain.prices(),
+            described,
+            after -> YearRun.of(ShopYear.of(after, weather), unitOf(after)),
+            year -> year.workHoursAbove(YearResult.Figure.AIR, room, HOT),
+            steps)
+        .bill(plain.cost());
+  }
+
+  /** The unit, where its room is to be cooled by it. */
+  private static Optional<Cooling> unitOf(Shop shop) {
+    Room told = shop.rooms().get(Sizing.room(shop));
+    boolean cools = told.use() == RoomUse.COOLED && told.cooling() == RoomCooling.UNIT;
+    return Sizing.cooling(shop).filter(owned -> cools);
+  }
+
+  /** Changes that have a price and leave the shop as it is. */
+  private List<Warning> ofPrices() {
+    return shop.prices().changes().isEmpty()
+        ? List.of()
+        : Paying.idle(shop).stream()
+            .map(
+                index ->
+                    new Warning(
+                        "prices.changes[" + index + "]",
+                        "No saving is reckoned: the shop is like that already, or has no part that"
+                            + " could take it."))
+            .toList();
   }
 
   private Shop leftAlone() {

@@ -50,6 +50,18 @@ public enum Kind {
   VOLTAGE,
   /** Electric current, A. */
   CURRENT,
+  /** Money, US dollars. */
+  MONEY,
+  /** Electric energy or heat as bills have it, kWh (kept in kWh). */
+  ENERGY,
+  /** Price of electricity, $/kWh (kept for a kWh). */
+  ENERGY_PRICE,
+  /** Price of the heat in a fuel, $/kWh (kept for a kWh); also $/therm. */
+  HEAT_PRICE,
+  /** Price of a liquid, $/m³; also $/gal. */
+  LIQUID_PRICE,
+  /** Charge for the greatest power of a month, $/kW (kept for a kW). */
+  DEMAND_PRICE,
   /** Extinction coefficient of glass, 1/m. */
   EXTINCTION,
   /** A count, 1. */

@@ -97,9 +97,10 @@ final class QuantityReader {
             : Optional.empty();
       }
     }
-    Matcher single = SINGLE.matcher(text);
+    boolean dollars = text.startsWith("$"); // "$450", "$0.15/kWh"
+    Matcher single = SINGLE.matcher(dollars ? text.substring(1).strip() : text);
     if (single.matches()) {
-      Optional<Unit> unit = unit(entry, single.group(8));
+      Optional<Unit> unit = unit(entry, dollars ? "$" + single.group(8).strip() : single.group(8));
       if (unit.isPresent()) {
         boolean negative = single.group(1).equals("-");
         return number(single, 2).map(n -> unit.get().toSi(negative ? n.negate() : n));
@@ -111,7 +112,6 @@ final class QuantityReader {
     };
   }
 
-  /** Terms of falling units, such as feet and inches. */
   /**
    * Digits, perhaps a point and more digits, and a unit: what most texts are. Everything else, and
    * units not known, are left to the patterns, which take long where nothing is compiled.
@@ -156,6 +156,7 @@ final class QuantityReader {
     return at;
   }
 
+  /** Terms of falling units, such as feet and inches. */
   private static Optional<BigDecimal> compound(UnitTable.Entry entry, String text) {
     boolean negative = text.startsWith("-");
     String rest = negative ? text.substring(1) : text;

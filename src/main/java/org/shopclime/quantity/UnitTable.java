@@ -86,6 +86,7 @@ final class UnitTable {
     materials(table);
     flows(table);
     others(table);
+    money(table);
     return table;
   }
 
@@ -404,6 +405,80 @@ final class UnitTable {
         new Entry("a current with its unit, such as \"15 A\"", amps, amps, List.of()));
     List<Unit> ones = List.of(unit("", ONE, ONE, 0, 2, ""));
     table.put(Kind.COUNT, new Entry("a number, such as \"2\"", ones, ones, List.of()));
+  }
+
+  private static void money(Map<Kind, Entry> table) {
+    List<Unit> dollars =
+        List.of(unit("$", " $", ONE, ONE, n(0), 0, 0, "$", "dollar", "dollars", "usd", "us$"));
+    table.put(
+        Kind.MONEY,
+        new Entry(
+            "an amount in dollars, such as \"$450\" or \"12.50 $\"", dollars, dollars, List.of()));
+    List<Unit> energy = List.of(unit(" kWh", ONE, ONE, 0, 0, "kwh"));
+    table.put(
+        Kind.ENERGY,
+        new Entry(
+            "an energy with its unit, such as \"900 kWh\"",
+            energy,
+            energy,
+            List.of(
+                unit(" MWh", n(1000), ONE, 0, 2, "mwh"), unit(" Wh", ONE, n(1000), 0, 0, "wh"))));
+    BigDecimal kilowattHour = HOUR.multiply(n(1000));
+    List<Unit> prices =
+        List.of(unit(" $/kWh", ONE, ONE, 0, 3, "$/kwh", "dollars/kwh", "dollar/kwh", "usd/kwh"));
+    table.put(
+        Kind.ENERGY_PRICE,
+        new Entry(
+            "a price of electricity, such as \"0.15 $/kWh\" or \"15 c/kWh\"",
+            prices,
+            prices,
+            List.of(
+                unit(
+                    " c/kWh",
+                    ONE,
+                    n(100),
+                    0,
+                    1,
+                    "c/kwh",
+                    "ct/kwh",
+                    "¢/kwh",
+                    "cents/kwh",
+                    "cent/kwh"),
+                unit(" $/MWh", ONE, n(1000), 0, 1, "$/mwh"))));
+    List<Unit> therms =
+        List.of(unit(" $/therm", kilowattHour, BTU.multiply(n(100_000)), 0, 2, "$/therm"));
+    table.put(
+        Kind.HEAT_PRICE,
+        new Entry(
+            "a price of gas, such as \"1.20 $/therm\"",
+            therms,
+            therms,
+            List.of(
+                unit(" $/kWh", ONE, ONE, 0, 3, "$/kwh"),
+                unit(" $/MMBTU", kilowattHour, BTU.multiply(n(1_000_000)), 0, 2, "$/mmbtu"))));
+    List<Unit> gallons =
+        List.of(
+            unit(
+                " $/gal",
+                n(1728),
+                FOOT.pow(3).multiply(n(231)),
+                0,
+                2,
+                "$/gal",
+                "$/gallon",
+                "dollars/gal",
+                "dollars/gallon"));
+    table.put(
+        Kind.LIQUID_PRICE,
+        new Entry(
+            "a price of a liquid, such as \"2.90 $/gal\"",
+            gallons,
+            gallons,
+            List.of(unit(" $/L", n(1000), ONE, 0, 2, "$/l", "$/liter", "$/litre"))));
+    List<Unit> demand = List.of(unit(" $/kW", ONE, ONE, 0, 2, "$/kw"));
+    table.put(
+        Kind.DEMAND_PRICE,
+        new Entry("a price of power, such as \"8 $/kW\"", demand, demand, List.of()));
   }
 
   private static Unit watts() {

@@ -11,6 +11,7 @@ import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.Window;
+import org.shopclime.shop.Words;
 
 /** Turns a place in the shop file into the owner's own names. */
 final class PathWords {
@@ -38,6 +39,8 @@ final class PathWords {
             case "fans" -> room == null ? "" : name(room.fans(), index, Fan::name);
             case "windows" -> face == null ? "" : name(face.windows(), index, Window::name);
             case "doors" -> face == null ? "" : name(face.doors(), index, Door::name);
+            case "changes" ->
+                name(shop.prices().changes(), index, priced -> Words.of(priced.change()));
             default -> "";
           };
       if (step.group(1).equals("rooms") && index < shop.rooms().size()) {
@@ -57,6 +60,7 @@ final class PathWords {
       case "unit" -> "Cooling unit";
       case "place" -> "Place";
       case "work" -> "Working hours";
+      case "prices" -> "Prices";
       default -> path;
     };
   }

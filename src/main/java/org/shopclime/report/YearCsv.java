@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -154,7 +155,9 @@ public final class YearCsv {
           "latentKwh",
           "unitKwh",
           "workHoursAbove85FH",
-          "leftAloneWorkHoursAbove85FH");
+          "leftAloneWorkHoursAbove85FH",
+          "unitCostUsd",
+          "heatingCostUsd");
       for (int month = 1; month <= YearFigures.MONTHS; month++) {
         rows.printRecord(
             month,
@@ -164,7 +167,9 @@ public final class YearCsv {
             number(figures.total(Figure.LATENT, month)),
             number(figures.total(Figure.POWER, month)),
             number(YearFigures.hotWorkHours(answer.described(), answer.room(), month)),
-            number(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)));
+            number(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)),
+            number(answer.bill().cost().cooling().of(Month.of(month))),
+            number(answer.bill().cost().heating().of(Month.of(month))));
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

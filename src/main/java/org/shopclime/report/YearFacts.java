@@ -25,10 +25,6 @@ final class YearFacts {
       "An ideal plant always holds the wished temperature, whatever that takes, and moves sensible"
           + " heat only: no moisture, no machine. Its kWh are heat, not electricity.";
 
-  static final String BILL =
-      "The bill for the unit is its kWh times the price of one kWh on your power bill; this version"
-          + " knows no prices.";
-
   static final String CALENDAR =
       "A typical year is no forecast: a true one takes more or less. 1 January is taken as"
           + " a Wednesday; holidays count as working days. What you do not know stands at its likely"
@@ -39,6 +35,7 @@ final class YearFacts {
   private final YearAnswer answer;
   private final UnitSystem units;
   private final YearFigures figures;
+  private final BillText bill;
   private final YearResult year;
   private final boolean unit;
   private final boolean ideal;
@@ -47,6 +44,7 @@ final class YearFacts {
     this.answer = answer;
     this.units = units;
     figures = new YearFigures(answer);
+    bill = new BillText(answer);
     year = answer.described();
     unit = figures.isCooledBy(Plant.UNIT);
     ideal = figures.isCooledBy(Plant.IDEAL);
@@ -76,7 +74,9 @@ final class YearFacts {
         + ClimateFacts.name(answer.station())
         + " "
         + String.join("; ", parts)
-        + ". "
+        + "."
+        + bill.sentence()
+        + " "
         + hot();
   }
 
@@ -132,6 +132,7 @@ final class YearFacts {
     if (ideal) {
       facts.add(IDEAL);
     }
+    facts.addAll(bill.facts());
     if (figures.isHeated()) {
       facts.add(
           "Heating is the heat an ideal heater puts in. A plain electric heater draws as many kWh; a"
@@ -170,9 +171,9 @@ final class YearFacts {
     String each =
         drawn > 0
             ? String.format(
-                Locale.ROOT, ", %.1f kWh for each kWh it draws. ", (heat + water) / drawn)
-            : ". ";
-    return given + each + BILL;
+                Locale.ROOT, ", %.1f kWh for each kWh it draws.", (heat + water) / drawn)
+            : ".";
+    return given + each;
   }
 
   private String allHours() {

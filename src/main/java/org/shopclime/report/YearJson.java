@@ -49,6 +49,7 @@ public final class YearJson {
     for (int room = 0; room < figures.rooms(); room++) {
       room(rooms.addObject(), answer, room);
     }
+    BillJson.put(root, answer.bill());
     ArrayNode surfaces = root.putArray("surfaces");
     for (ShopYear.SurfaceSun sun : answer.described().year().surfaces()) {
       surfaces
@@ -79,6 +80,7 @@ public final class YearJson {
     if (answer.cooling(room) == YearAnswer.Plant.UNIT) {
       energy(json, year, "latent", Figure.LATENT, room);
       energy(json, year, "unit", Figure.POWER, room);
+      BillJson.put(json, "unitCostUsd", "monthlyUnitCostUsd", answer.bill().cost().cooling());
     }
     peak(json, answer, "Heating", Figure.HEATING, room);
     peak(json, answer, "Cooling", Figure.COOLING, room);

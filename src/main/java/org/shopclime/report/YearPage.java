@@ -63,6 +63,7 @@ final class YearPage {
         page.element("p", "note", YearFacts.NO_PEAKS);
       }
     }
+    money();
     sun();
     cautions();
     page.element("h2", "What it cannot tell").list(Assumptions.LIMITS);
@@ -92,6 +93,16 @@ final class YearPage {
         "Above: the band and each pair of lines run along the coolest and the warmest hour of the"
             + " month's mean day, nights and days off counted. Below: heat put in and taken out, all"
             + " rooms together.");
+  }
+
+  private void money() {
+    BillText bill = new BillText(answer);
+    if (bill.hasPaybacks()) {
+      page.element("h2", "What changes save")
+          .table(BillText.paybackHead(), bill.paybackRows())
+          .element("p", "note", bill.paybackNote());
+    }
+    bill.firstSteps().ifPresent(first -> page.element("p", first));
   }
 
   private void sun() {

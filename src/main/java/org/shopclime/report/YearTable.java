@@ -1,5 +1,6 @@
 package org.shopclime.report;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import org.shopclime.plan.YearAnswer;
@@ -24,12 +25,15 @@ final class YearTable {
 
   /** Head of the monthly table, without units; the first cell is empty. */
   static List<String> monthHead() {
-    return List.of("", "outdoors", "heating", "cooling", "unit draws", "hot work", "if left alone");
+    return List.of(
+        "", "outdoors", "heating", "cooling", "unit draws", "hot work", "left alone", "cost");
   }
 
   /** Units of the monthly table. */
   String monthUnits() {
-    return "outdoors in " + Shown.temperatureUnit(units) + ", energy in kWh, hot work in hours";
+    return "outdoors in "
+        + Shown.temperatureUnit(units)
+        + ", energy in kWh, hot work in hours, cost in $";
   }
 
   /** One row for each month and one for the year. */
@@ -46,7 +50,8 @@ final class YearTable {
                   ? whole(figures.total(Figure.POWER, month))
                   : "–",
               whole(YearFigures.hotWorkHours(year, answer.room(), month)),
-              whole(YearFigures.hotWorkHours(answer.alone(), answer.room(), month))));
+              whole(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)),
+              whole(answer.bill().cost().all().of(Month.of(month)))));
     }
     rows.add(
         List.of(
@@ -56,7 +61,8 @@ final class YearTable {
             whole(figures.total(Figure.COOLING)),
             figures.isCooledBy(YearAnswer.Plant.UNIT) ? whole(figures.total(Figure.POWER)) : "–",
             whole(YearFigures.hotWorkHours(year, answer.room())),
-            whole(YearFigures.hotWorkHours(answer.alone(), answer.room()))));
+            whole(YearFigures.hotWorkHours(answer.alone(), answer.room())),
+            whole(answer.bill().cost().total())));
     return rows;
   }
 
@@ -67,7 +73,7 @@ final class YearTable {
         + Shown.line(year.year().roomName(answer.room()))
         + " above "
         + Shown.temperature(YearFigures.HOT, units)
-        + "; if left alone: the same without any cooling and heating. Rounded parts may miss the sum by"
+        + "; left alone: the same without any cooling and heating. Cost: unit and heating. Rounded parts may miss the sum by"
         + " one or two.";
   }
 

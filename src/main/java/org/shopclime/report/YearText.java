@@ -35,6 +35,7 @@ public final class YearText {
       text.append("\nRoom by room (energy in kWh, hot work in hours)\n");
       table(text, YearTable.roomHead(), table.roomRows());
     }
+    money(text, new BillText(answer));
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
       for (Warning warning : answer.warnings()) {
@@ -59,6 +60,21 @@ public final class YearText {
    */
   public static List<String> ofWeather(YearAnswer answer, UnitSystem units) {
     return new YearFacts(answer, units).ofWeather();
+  }
+
+  private static void money(StringBuilder text, BillText bill) {
+    if (bill.hasPaybacks()) {
+      text.append("\nWhat changes save (energy in kWh a year, hot work in hours)\n");
+      table(text, BillText.paybackHead(), bill.paybackRows());
+      text.append('\n');
+      TextLines.wrapped(text, "  ", bill.paybackNote());
+    }
+    bill.firstSteps()
+        .ifPresent(
+            first -> {
+              text.append('\n');
+              TextLines.wrapped(text, "", first);
+            });
   }
 
   private static void table(StringBuilder text, List<String> head, List<List<String>> body) {

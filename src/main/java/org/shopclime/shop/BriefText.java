@@ -12,13 +12,22 @@ import org.shopclime.quantity.UnitSystem;
 
 /**
  * Records that may stand in the file as one text: a layer or board as "XPS foam 1 in", a glass by
- * its name in the tables, a leakage by its grade.
+ * its name in the tables, a leakage by its grade, electricity by its price.
  */
 final class BriefText {
 
   /** The types that have a brief form. */
   private static final Set<Class<?>> BRIEF =
-      Set.of(BuildLayer.class, Board.class, Glass.class, Leakage.class);
+      Set.of(
+          BuildLayer.class,
+          Board.class,
+          Glass.class,
+          Leakage.class,
+          Electricity.class,
+          HeatSource.class);
+
+  private static final String AVERAGE = "state average";
+  private static final String ELECTRIC = "electric";
 
   private BriefText() {}
 
@@ -46,6 +55,12 @@ final class BriefText {
     }
     if (type == Leakage.class) {
       return Optional.of("one of " + quoted(Words.all(Leakage.Grade.class)));
+    }
+    if (type == Electricity.class) {
+      return Optional.of("\"" + AVERAGE + "\", a price such as \"0.15 $/kWh\"");
+    }
+    if (type == HeatSource.class) {
+      return Optional.of("\"" + ELECTRIC + "\"");
     }
     return Optional.empty();
   }
@@ -80,6 +95,16 @@ final class BriefText {
     if (type == Leakage.class && Words.read(Leakage.Grade.class, text).isPresent()) {
       return Optional.of(object.put("kind", "tightness").put("grade", text));
     }
+    if (type == Electricity.class) {
+      if (text.strip().equalsIgnoreCase(AVERAGE)) {
+        return Optional.of(object.put("kind", AVERAGE));
+      }
+      boolean price = Quantities.read(Kind.ENERGY_PRICE, text) instanceof Reading.Good;
+      return price ? Optional.of(object.put("kind", "flat").put("price", text)) : Optional.empty();
+    }
+    if (type == HeatSource.class && text.strip().equalsIgnoreCase(ELECTRIC)) {
+      return Optional.of(object.put("kind", ELECTRIC));
+    }
     return Optional.empty();
   }
 
@@ -111,6 +136,15 @@ final class BriefText {
     }
     if (value instanceof Leakage.Tightness tightness) {
       return Optional.of(Words.of(tightness.grade()));
+    }
+    if (value instanceof Electricity.StateAverage) {
+      return Optional.of(AVERAGE);
+    }
+    if (value instanceof Electricity.Flat flat) {
+      return Optional.of(exact(Kind.ENERGY_PRICE, flat.price(), units));
+    }
+    if (value instanceof HeatSource.Electric) {
+      return Optional.of(ELECTRIC);
     }
     return Optional.empty();
   }

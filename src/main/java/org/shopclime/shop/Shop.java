@@ -14,6 +14,7 @@ import org.shopclime.quantity.UnitSystem;
  * @param work when work goes on
  * @param rooms rooms, attic and loft included; the first is the work room
  * @param unit the cooling unit, if there is one
+ * @param prices what energy and changes cost
  */
 public record Shop(
     @Say(label = "Name", help = "What you call this shop.") String name,
@@ -22,11 +23,34 @@ public record Shop(
     @Say(label = "Place and hot day") Place place,
     @Say(label = "Working time") Work work,
     @Say(label = "Rooms") List<Room> rooms,
-    @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit) {
+    @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
+    @Say(label = "Prices", otherwise = "{}") Prices prices) {
 
   /** Copies the list. */
   public Shop {
     rooms = List.copyOf(rooms);
+  }
+
+  /**
+   * A shop of whose prices nothing is said.
+   *
+   * @param name what the owner calls it
+   * @param note anything worth keeping with it
+   * @param units system the file is written in and the form opens in
+   * @param place where it stands and which hot day counts
+   * @param work when work goes on
+   * @param rooms rooms, attic and loft included; the first is the work room
+   * @param unit the cooling unit, if there is one
+   */
+  public Shop(
+      String name,
+      String note,
+      UnitSystem units,
+      Place place,
+      Work work,
+      List<Room> rooms,
+      Optional<CoolingUnit> unit) {
+    this(name, note, units, place, work, rooms, unit, Prices.unsaid());
   }
 
   /**
@@ -36,7 +60,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withName(String name) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 
   /**
@@ -46,7 +70,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnits(UnitSystem units) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 
   /**
@@ -56,7 +80,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPlace(Place place) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 
   /**
@@ -66,7 +90,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withWork(Work work) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 
   /**
@@ -76,7 +100,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withRooms(List<Room> rooms) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 
   /**
@@ -86,6 +110,16 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnit(Optional<CoolingUnit> unit) {
-    return new Shop(name, note, units, place, work, rooms, unit);
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
+  }
+
+  /**
+   * The same with other prices.
+   *
+   * @param prices what energy and changes cost
+   * @return the changed record
+   */
+  public Shop withPrices(Prices prices) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices);
   }
 }

@@ -58,6 +58,9 @@ public final class ShopCheck {
     check.place(stations);
     check.rooms();
     check.unit();
+    Findings prices = PricesCheck.check(shop.prices());
+    check.problems.addAll(prices.problems());
+    check.warnings.addAll(prices.warnings());
     check.warnings.addAll(Cautions.of(shop));
     check.warnings.addAll(SupplyCheck.of(shop).map(SupplyCheck::warnings).orElse(List.of()));
     return new Findings(check.problems, check.warnings);

@@ -115,6 +115,88 @@ class YearVerbTest {
     }
   }
 
+  private static final String PRICES =
+      """
+      {"electricity": "13.9 c/kWh", "source": "bill of June 2026", "monthlyCharge": "$14.50",
+       "heater": {"kind": "natural gas", "price": "$1.20/therm"},
+       "changes": [{"change": "leaks halved", "cost": "$120"},
+                   {"change": "walls filled", "cost": "$350"}],
+       "firstCosts": {"windowUnit": "$450", "heater": "$600", "heatPump": "$1,900"},
+       "budget": "$300"}""";
+
+  @Test
+  void theUnitsElectricityHasItsCost() throws IOException {
+    JsonNode json = json(CommandsTest.run("year", "--json"));
+    JsonNode bill = json.get("bill");
+    JsonNode room = json.at("/rooms/0");
+    double unit = room.get("unitKwh").doubleValue();
+    assertThat(bill.at("/price/electricityUsdPerKwh").doubleValue()).isEqualTo(0.1504);
+    assertThat(bill.at("/price/source").textValue()).contains("Energy Information Administration");
+    assertThat(bill.at("/price/area").textValue()).isEqualTo("US");
+    assertThat(bill.at("/price/year").intValue()).isEqualTo(2022);
+    assertThat(bill.at("/price/typed").booleanValue()).isFalse();
+    assertThat(room.get("unitCostUsd").doubleValue()).isCloseTo(0.1504 * unit, within(0.001));
+    assertThat(bill.get("unitCostUsd")).isEqualTo(room.get("unitCostUsd"));
+    assertThat(sum(room.get("monthlyUnitCostUsd")))
+        .isCloseTo(room.get("unitCostUsd").doubleValue(), within(0.001));
+    assertThat(bill.get("heatingCostUsd").doubleValue())
+        .isCloseTo(0.1504 * room.get("heatingKwh").doubleValue(), within(0.001));
+    assertThat(sum(bill.get("monthlyCostUsd")))
+        .isCloseTo(bill.get("costUsd").doubleValue(), within(0.001));
+    assertThat(bill.get("costHighUsd").doubleValue())
+        .isCloseTo(1.2 * bill.get("costUsd").doubleValue(), within(0.001));
+    assertThat(json.at("/rooms/1").has("unitCostUsd")).isFalse();
+    assertThat(bill.get("changes")).isEmpty();
+    assertThat(bill.has("firstSteps")).isFalse();
+  }
+
+  @Test
+  void typedPricesAndWhatChangesSave() throws IOException {
+    Path file =
+        shop("\"unit\": {\"capacity\"", "\"prices\": " + PRICES + ", \"unit\": {\"capacity\"");
+    JsonNode bill = json(CommandsTest.run("year", file.toString(), "--json")).get("bill");
+    assertThat(bill.get("heating").textValue()).isEqualTo("natural gas");
+    assertThat(bill.get("fuelTherm").doubleValue() * 1.2)
+        .isCloseTo(bill.get("heatingCostUsd").doubleValue(), within(0.001));
+    assertThat(bill.get("changes")).hasSize(1);
+    JsonNode leaks = bill.at("/changes/0");
+    assertThat(leaks.get("name").textValue()).isEqualTo("leaks halved");
+    assertThat(leaks.get("paybackYears").doubleValue())
+        .isCloseTo(120 / leaks.get("savedUsd").doubleValue(), within(0.2));
+    assertThat(leaks.get("paybackLowYears").doubleValue())
+        .isCloseTo(leaks.get("paybackYears").doubleValue() / 1.2, within(0.001));
+    assertThat(bill.at("/firstSteps/budgetUsd").doubleValue()).isEqualTo(300);
+    JsonNode bought = bill.get("toBuy");
+    double yearly = bought.get("yearlyCostUsd").doubleValue();
+    assertThat(yearly).isCloseTo(bill.get("costUsd").doubleValue(), within(0.001));
+    // bought twice in 15 years, and its heater once
+    assertThat(bought.get("presentCostUsd").doubleValue())
+        .isCloseTo(2 * 450 + 600 + 15 * yearly, within(0.01));
+    assertThat(bought.get("heatPumpBreakEvenYearlyUsd").doubleValue())
+        .isCloseTo((1500 + 15 * yearly - 1900) / 15, within(0.01));
+    CommandsTest.Outcome told = CommandsTest.run("year", file.toString());
+    String text = told.out().replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains(
+            "Price of electricity: 13.9 cents a kWh (bill of June 2026). The monthly charge of"
+                + " $14.50 is paid anyway and left out.",
+            "for heating by natural gas",
+            "What changes save",
+            "With $300: ",
+            "A heat pump at $1,900 costs less over these years if",
+            "walls filled: No saving is reckoned")
+        .doesNotContain("Energy Information");
+    assertThat(told.out().lines()).allMatch(line -> line.length() <= 100);
+    Path reports = folder.resolve("r");
+    assertThat(CommandsTest.run("year", file.toString(), "--report", reports.toString()).code())
+        .isZero();
+    assertThat(reports.resolve("year.html"))
+        .content()
+        .contains("<h2>What changes save</h2>", "leaks halved", "With $300: ");
+    assertThat(Files.readAllLines(reports.resolve("year-months.csv")).get(0))
+        .endsWith("unitCostUsd,heatingCostUsd");
+  }
+
   @Test
   void theTextOfDayTypesSaysWhyThereAreNoPeaks() {
     CommandsTest.Outcome outcome = CommandsTest.run("year", "--units", "si");

@@ -37,6 +37,7 @@ class OutlineTest {
             "Place and hot day  (722230)",
             "Working time  (Mon-Fri 8:00-17:00)",
             "Cooling unit  (12,000 BTU/h)",
+            "Prices  (state average)",
             "Shop  (cooled, 200 ft²)",
             "West wall  (20 ft × 8 ft)",
             "Window  (3 ft × 3 ft)",

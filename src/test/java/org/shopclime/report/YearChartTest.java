@@ -45,6 +45,7 @@ class YearChartTest {
             found.unit(),
             found.described(),
             found.alone(),
+            found.bill(),
             found.warnings(),
             List.of("4 hours of wind were missing & filled"));
   }
