@@ -70,9 +70,9 @@ public final class RoomUnit {
       double ratedAirflow,
       double ratedSensibleHeatRatio,
       CurveSet curves) {
-    requirePositive("rated capacity", ratedCapacity, "W");
-    requirePositive("rated power", ratedPower, "W");
-    requirePositive("rated airflow", ratedAirflow, "m³/s");
+    Figures.requirePositive("rated capacity", ratedCapacity, "W");
+    Figures.requirePositive("rated power", ratedPower, "W");
+    Figures.requirePositive("rated airflow", ratedAirflow, "m³/s");
     new Range(LEAST_AIRFLOW_FRACTION, 1).require("airflow fraction", airflowFraction, "");
     if (!(ratedSensibleHeatRatio > 0 && ratedSensibleHeatRatio <= 1)) {
       throw new IllegalArgumentException(
@@ -103,8 +103,8 @@ public final class RoomUnit {
    * @throws IllegalArgumentException if an argument is outside its range or NaN
    */
   public static RoomUnit windowUnitByEer(double capacity, double eer) {
-    requirePositive("capacity", capacity, "W");
-    requirePositive("EER", eer, "W/W");
+    Figures.requirePositive("capacity", capacity, "W");
+    Figures.requirePositive("EER", eer, "W/W");
     return usual(capacity, capacity / eer);
   }
 
@@ -179,6 +179,59 @@ public final class RoomUnit {
         .delivered();
   }
 
+  /**
+   * A clean unit that gives exactly its label in the state it was rated in, which may be another
+   * than the usual one on the condenser side.
+   *
+   * @param label capacity and power in that state, indoors as in {@link RatingPoint}
+   * @param condenserDryBulb air entering the condenser in that state, °C
+   * @param airflow clean indoor airflow, m³/s
+   * @param sensibleHeatRatio sensible part at the usual rating point
+   * @param curves how it answers to temperatures and airflow
+   */
+  static RoomUnit ofLabel(
+      Rating label,
+      double condenserDryBulb,
+      double airflow,
+      double sensibleHeatRatio,
+      CurveSet curves) {
+    CurveSet.Evaluation there = curves.at(RatingPoint.INDOOR_WET_BULB, condenserDryBulb, 1);
+    double capacity = label.capacity() / there.capacityRatio();
+    return new RoomUnit(
+        capacity,
+        capacity * label.power() / label.capacity() / there.powerPerCapacityRatio(),
+        1,
+        airflow,
+        sensibleHeatRatio,
+        curves);
+  }
+
+  /**
+   * The same coil behind a compressor that turns slower: capacity, power per capacity and airflow
+   * are these parts of what they were. Nothing is searched anew.
+   */
+  RoomUnit atPart(double capacity, double powerPerCapacity, double airflow) {
+    return new RoomUnit(this, capacity, powerPerCapacity, airflow);
+  }
+
+  private RoomUnit(RoomUnit full, double capacity, double powerPerCapacity, double airflow) {
+    this.ratedCapacity = full.ratedCapacity;
+    this.ratedPower = full.ratedPower;
+    this.airflowFraction = full.airflowFraction * airflow;
+    this.ratedAirflow = full.ratedAirflow;
+    this.ratedSensibleHeatRatio = full.ratedSensibleHeatRatio;
+    this.curves = full.curves;
+    this.coil = full.coil;
+    this.capacityAtThisAirflow = full.capacityAtThisAirflow * capacity;
+    this.powerPerCapacityAtThisAirflow = full.powerPerCapacityAtThisAirflow * powerPerCapacity;
+    this.airflowBits = full.airflowBits;
+  }
+
+  /** Latent capacity at the rating point, W; 0 where all of it is sensible. */
+  double ratedLatent() {
+    return ratedCapacity * (1 - ratedSensibleHeatRatio);
+  }
+
   /** Total capacity at this airflow, W; edges held. */
   double total(double wetBulb, double outdoor) {
     return capacityAtThisAirflow * curves.capacityRatio(wetBulb, outdoor);
@@ -247,11 +300,5 @@ public final class RoomUnit {
    */
   public CurveSet curves() {
     return curves;
-  }
-
-  private static void requirePositive(String what, double value, String unit) {
-    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(what + " " + value + " " + unit + " is not above 0");
-    }
   }
 }
