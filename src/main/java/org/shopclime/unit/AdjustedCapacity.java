@@ -19,6 +19,9 @@ public final class AdjustedCapacity {
   /** Weight of the mild state, 1. */
   public static final double WEIGHT_MILD = 0.8;
 
+  /** Hours a year counted as standby, fan between runs or off. */
+  public static final double STANDBY_HOURS = 880 + 1355;
+
   private static final AirState INDOORS =
       AirState.ofWetBulb(
           RatingPoint.INDOOR_DRY_BULB, RatingPoint.INDOOR_WET_BULB, RatingPoint.PRESSURE);
@@ -38,6 +41,25 @@ public final class AdjustedCapacity {
    */
   public static double of(RoomPlant plant) {
     return WEIGHT_HOT * left(plant, HOT) + WEIGHT_MILD * left(plant, MILD);
+  }
+
+  /**
+   * Combined energy efficiency ratio of a portable unit: adjusted capacity over power with a year's
+   * standby added.
+   *
+   * <p>Source: the same appendix: cooling counted 750 hours ({@link Ceer#RUNNING_HOURS}), between
+   * runs 880, off 1,355; from memory. One standby power stands for both.
+   *
+   * @param plant any plant that cools
+   * @param standby power in standby, W, 0 or more
+   * @return W/W
+   * @throws IllegalArgumentException if standby is negative, infinite or NaN
+   */
+  public static double ceer(RoomPlant plant, double standby) {
+    Figures.requireNotNegative("standby", standby, "W");
+    double idle = standby * STANDBY_HOURS / Ceer.RUNNING_HOURS;
+    return WEIGHT_HOT * left(plant, HOT) / (plant.at(INDOORS, HOT, 1).power() + idle)
+        + WEIGHT_MILD * left(plant, MILD) / (plant.at(INDOORS, MILD, 1).power() + idle);
   }
 
   private static double left(RoomPlant plant, AirState outdoor) {

@@ -25,8 +25,12 @@ public final class DuctlessHeatPump {
   /** State in which heating is rated: outdoor dry bulb, °C (47 °F). */
   public static final double RATED_OUTDOOR = Units.celsius(47);
 
+  /** Outdoor dry bulb of the second heating label, °C (17 °F). */
+  public static final double COLD_OUTDOOR = Units.celsius(17);
+
   private final RoomUnit unit;
   private final Rating heating;
+  private final Cold cold;
   private final Compressor compressor;
   private final double lowestOutdoor;
   private final double backUp;
@@ -35,6 +39,7 @@ public final class DuctlessHeatPump {
   private DuctlessHeatPump(
       RoomUnit unit,
       Rating heating,
+      Cold cold,
       Compressor compressor,
       double lowestOutdoor,
       double backUp,
@@ -43,6 +48,7 @@ public final class DuctlessHeatPump {
     Figures.requireNotNegative("back-up heater", backUp, "W");
     this.unit = unit;
     this.heating = heating;
+    this.cold = cold;
     this.compressor = compressor;
     this.lowestOutdoor = lowestOutdoor;
     this.backUp = backUp;
@@ -66,6 +72,7 @@ public final class DuctlessHeatPump {
             RoomUnit.USUAL_SENSIBLE_HEAT_RATIO,
             CurveSet.residentialSingleSpeed()),
         heating,
+        new Cold(1, 1),
         compressor,
         USUAL_LOWEST_OUTDOOR,
         0,
@@ -80,7 +87,7 @@ public final class DuctlessHeatPump {
    * @throws IllegalArgumentException if outside that range or NaN
    */
   public DuctlessHeatPump withLowestOutdoor(double celsius) {
-    return new DuctlessHeatPump(unit, heating, compressor, celsius, backUp, cycling);
+    return new DuctlessHeatPump(unit, heating, cold, compressor, celsius, backUp, cycling);
   }
 
   /**
@@ -91,7 +98,7 @@ public final class DuctlessHeatPump {
    * @throws IllegalArgumentException if negative, infinite or NaN
    */
   public DuctlessHeatPump withBackUp(double watts) {
-    return new DuctlessHeatPump(unit, heating, compressor, lowestOutdoor, watts, cycling);
+    return new DuctlessHeatPump(unit, heating, cold, compressor, lowestOutdoor, watts, cycling);
   }
 
   /**
@@ -104,7 +111,53 @@ public final class DuctlessHeatPump {
    */
   public DuctlessHeatPump withAirflowFraction(double fraction) {
     return new DuctlessHeatPump(
-        unit.withAirflowFraction(fraction), heating, compressor, lowestOutdoor, backUp, cycling);
+        unit.withAirflowFraction(fraction),
+        heating,
+        cold,
+        compressor,
+        lowestOutdoor,
+        backUp,
+        cycling);
+  }
+
+  /**
+   * The same unit with dust on its indoor coil, see {@link RoomUnit#withDust}; in cooling only.
+   *
+   * @param dust one end of a band
+   * @return the unit
+   */
+  public DuctlessHeatPump withDust(DustBand.End dust) {
+    return new DuctlessHeatPump(
+        unit.withDust(dust), heating, cold, compressor, lowestOutdoor, backUp, cycling);
+  }
+
+  /**
+   * The same unit by its second heating label, which those made for the cold do better in than the
+   * published set. The set is moved to give exactly it; the move fades straight to nothing at 47 °F
+   * and stays below 17 °F.
+   *
+   * @param at17 at 70 °F indoors and 17 °F outdoors, full speed
+   * @return the unit
+   */
+  public DuctlessHeatPump withColdRating(Rating at17) {
+    double capacity =
+        at17.capacity()
+            / (heating.capacity()
+                * HeatingCurves.capacityRatio(RATED_ROOM, COLD_OUTDOOR)
+                / HeatingCurves.capacityRatio(RATED_ROOM, RATED_OUTDOOR));
+    double powerPerCapacity =
+        heating.cop()
+            / at17.cop()
+            / (HeatingCurves.powerPerCapacityRatio(RATED_ROOM, COLD_OUTDOOR)
+                / HeatingCurves.powerPerCapacityRatio(RATED_ROOM, RATED_OUTDOOR));
+    return new DuctlessHeatPump(
+        unit,
+        heating,
+        new Cold(capacity, powerPerCapacity),
+        compressor,
+        lowestOutdoor,
+        backUp,
+        cycling);
   }
 
   /**
@@ -114,7 +167,7 @@ public final class DuctlessHeatPump {
    * @return the unit
    */
   public DuctlessHeatPump withCycling(Cycling how) {
-    return new DuctlessHeatPump(unit, heating, compressor, lowestOutdoor, backUp, how);
+    return new DuctlessHeatPump(unit, heating, cold, compressor, lowestOutdoor, backUp, how);
   }
 
   /**
@@ -177,6 +230,7 @@ public final class DuctlessHeatPump {
     return heating.capacity()
         * HeatingCurves.capacityRatio(indoors, outdoors)
         / HeatingCurves.capacityRatio(RATED_ROOM, RATED_OUTDOOR)
+        * cold.capacityFactor(outdoors)
         * Defrost.capacityFactor(outdoors);
   }
 
@@ -186,8 +240,31 @@ public final class DuctlessHeatPump {
         / heating.capacity()
         * HeatingCurves.powerPerCapacityRatio(indoors, outdoors)
         / HeatingCurves.powerPerCapacityRatio(RATED_ROOM, RATED_OUTDOOR)
+        * cold.powerPerCapacityFactor(outdoors)
         * compressor.powerPerCapacity(speed)
         * Defrost.powerFactor(outdoors)
         / Defrost.capacityFactor(outdoors);
+  }
+
+  /**
+   * How far the second heating label lies off the published set.
+   *
+   * @param capacity at 17 °F, part of what the set gives
+   * @param powerPerCapacity the same of power per capacity
+   */
+  private record Cold(double capacity, double powerPerCapacity) {
+
+    double capacityFactor(double outdoors) {
+      return 1 + (capacity - 1) * way(outdoors);
+    }
+
+    double powerPerCapacityFactor(double outdoors) {
+      return 1 + (powerPerCapacity - 1) * way(outdoors);
+    }
+
+    /** 0 at 47 °F and above, 1 at 17 °F and below. */
+    private static double way(double outdoors) {
+      return Math.max(0, Math.min(1, (RATED_OUTDOOR - outdoors) / (RATED_OUTDOOR - COLD_OUTDOOR)));
+    }
   }
 }

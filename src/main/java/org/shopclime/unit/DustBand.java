@@ -35,10 +35,11 @@ public record DustBand(double lostAirflow) {
   /**
    * One end of the band, as parts of what the clean unit does in the same air.
    *
+   * @param airflow airflow left, part of the clean one, 0.3 to 1
    * @param capacity total capacity left, 0 to 1
    * @param efficiency cooling for each watt-hour left, 0 to 1
    */
-  public record End(double capacity, double efficiency) {
+  public record End(double airflow, double capacity, double efficiency) {
 
     /**
      * Power drawn flat out.
@@ -86,6 +87,7 @@ public record DustBand(double lostAirflow) {
     double left = 1 - counted();
     // the curves as they are at full air give 1.000 but for rounding in print
     return new End(
+        1 - lostAirflow,
         CLEAN.capacity(left) / CLEAN.capacity(1),
         CLEAN.powerPerCapacity(1) / CLEAN.powerPerCapacity(left));
   }
@@ -97,7 +99,10 @@ public record DustBand(double lostAirflow) {
    */
   public End unkind() {
     double thirds = counted() / THIRD;
-    return new End(1 - CAPACITY_LOST_AT_THIRD * thirds, 1 - EFFICIENCY_LOST_AT_THIRD * thirds);
+    return new End(
+        1 - lostAirflow,
+        1 - CAPACITY_LOST_AT_THIRD * thirds,
+        1 - EFFICIENCY_LOST_AT_THIRD * thirds);
   }
 
   /**

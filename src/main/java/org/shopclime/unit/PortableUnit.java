@@ -145,6 +145,16 @@ public final class PortableUnit implements RoomPlant {
   }
 
   /**
+   * The same unit with dust on its coil, see {@link RoomUnit#withDust}.
+   *
+   * @param dust one end of a band
+   * @return the unit
+   */
+  public PortableUnit withDust(DustBand.End dust) {
+    return new PortableUnit(unit.withDust(dust), roomAirPart, condenserAirflow, heatBack, cycling);
+  }
+
+  /**
    * The same unit running on and off in another way.
    *
    * @param how how it does

@@ -132,7 +132,7 @@ public final class RoomUnit {
   }
 
   /**
-   * The same unit with another part of its airflow left.
+   * The same unit with another part of its airflow left, by its own airflow curve.
    *
    * @param fraction part of the clean indoor airflow, 0.3 to 1
    * @return the unit
@@ -141,6 +141,22 @@ public final class RoomUnit {
   public RoomUnit withAirflowFraction(double fraction) {
     return new RoomUnit(
         ratedCapacity, ratedPower, fraction, ratedAirflow, ratedSensibleHeatRatio, curves);
+  }
+
+  /**
+   * The same unit with dust on its coil, by one end of a {@link DustBand} in place of its own
+   * airflow curve: less air, capacity and efficiency as told there.
+   *
+   * @param dust the end of the band
+   * @return the unit
+   */
+  public RoomUnit withDust(DustBand.End dust) {
+    return new RoomUnit(
+        this,
+        dust.airflow(),
+        ratedCapacity * curves.capacityRatio(1.0) * dust.capacity(),
+        ratedPower / ratedCapacity * curves.powerPerCapacityRatio(1.0) / dust.efficiency(),
+        curves.limitBits(dust.airflow()));
   }
 
   /**
@@ -211,20 +227,26 @@ public final class RoomUnit {
    * are these parts of what they were. Nothing is searched anew.
    */
   RoomUnit atPart(double capacity, double powerPerCapacity, double airflow) {
-    return new RoomUnit(this, capacity, powerPerCapacity, airflow);
+    return new RoomUnit(
+        this,
+        airflowFraction * airflow,
+        capacityAtThisAirflow * capacity,
+        powerPerCapacityAtThisAirflow * powerPerCapacity,
+        airflowBits);
   }
 
-  private RoomUnit(RoomUnit full, double capacity, double powerPerCapacity, double airflow) {
+  private RoomUnit(
+      RoomUnit full, double airflowFraction, double capacity, double perCapacity, int airflowBits) {
     this.ratedCapacity = full.ratedCapacity;
     this.ratedPower = full.ratedPower;
-    this.airflowFraction = full.airflowFraction * airflow;
+    this.airflowFraction = airflowFraction;
     this.ratedAirflow = full.ratedAirflow;
     this.ratedSensibleHeatRatio = full.ratedSensibleHeatRatio;
     this.curves = full.curves;
     this.coil = full.coil;
-    this.capacityAtThisAirflow = full.capacityAtThisAirflow * capacity;
-    this.powerPerCapacityAtThisAirflow = full.powerPerCapacityAtThisAirflow * powerPerCapacity;
-    this.airflowBits = full.airflowBits;
+    this.capacityAtThisAirflow = capacity;
+    this.powerPerCapacityAtThisAirflow = perCapacity;
+    this.airflowBits = airflowBits;
   }
 
   /** Latent capacity at the rating point, W; 0 where all of it is sensible. */

@@ -54,6 +54,27 @@ class DuctlessHeatPumpTest {
     assertThat(frosty.sensible()).isCloseTo(2729, within(1.0));
   }
 
+  /** One made for the cold holds all its capacity at 17 °F, at a COP of 2.4. */
+  @Test
+  void aSecondLabelMovesTheColdEnd() {
+    DuctlessHeatPump hardy =
+        VARIABLE.withColdRating(Rating.ofCop(3600, 2.4)).withLowestOutdoor(-30);
+    RoomEffect cold = hardy.heating().at(WINTER_ROOM, damp(17, 0.7), 1);
+    assertThat(cold.sensible()).isCloseTo(3600, within(1e-9));
+    assertThat(cold.power()).isCloseTo(1500, within(1e-9));
+    RoomEffect mild = hardy.heating().at(WINTER_ROOM, damp(50, 0.7), 1);
+    assertThat(mild).isEqualTo(VARIABLE.heating().at(WINTER_ROOM, damp(50, 0.7), 1));
+    assertThat(hardy.heating().at(WINTER_ROOM, damp(0, 0.7), 1).sensible()).isLessThan(3600);
+    // half way, half the move: 1 + 0.5 x (1 / 0.6331 - 1) = 1.290
+    double ratio =
+        hardy.heating().at(WINTER_ROOM, damp(32, 0.7), 1).sensible()
+            / VARIABLE.heating().at(WINTER_ROOM, damp(32, 0.7), 1).sensible();
+    assertThat(ratio).isCloseTo(1.290, within(0.001));
+    // cooling is none of its business
+    assertThat(hardy.cooling().at(SUMMER_ROOM, SUMMER, 1))
+        .isEqualTo(VARIABLE.cooling().at(SUMMER_ROOM, SUMMER, 1));
+  }
+
   @Test
   void backUpComesAfterTheCompressor() {
     DuctlessHeatPump pump = SINGLE.withBackUp(1500);

@@ -94,6 +94,20 @@ class PlantTest {
   }
 
   /**
+   * By hand: 9,010 BTU/h over 1,333 W is 6.76; with 1 W of standby, 2,235 hours beside 750, over
+   * 1,336 W 6.74.
+   */
+  @Test
+  void portableLabelByPencil() {
+    assertThat(AdjustedCapacity.ceer(ONE_HOSE, 0) / BTUH).isCloseTo(6.76, within(0.07));
+    assertThat(AdjustedCapacity.ceer(ONE_HOSE, 0) / AdjustedCapacity.ceer(ONE_HOSE, 1))
+        .isCloseTo(1 + 2.98 / 1333.3, within(1e-5));
+    assertThat(AdjustedCapacity.ceer(TWO_HOSES, 1))
+        .isGreaterThan(1.2 * AdjustedCapacity.ceer(ONE_HOSE, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> AdjustedCapacity.ceer(ONE_HOSE, -1));
+  }
+
+  /**
    * By hand: 250 cfm of room air in the rated state are 1,083 lb/h; 98 °F at a dew point of 75 °F
    * holds 44.3 BTU/lb, the room 31.5: 13,860 BTU/h, more than a unit of 12,000 takes out.
    */

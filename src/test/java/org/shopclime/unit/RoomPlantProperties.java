@@ -42,6 +42,7 @@ class RoomPlantProperties {
           ONE_HOSE,
           TWO_HOSES,
           LEAKY,
+          LEAKY.withDust(new DustBand(0.35).unkind()),
           SINGLE.cooling(),
           VARIABLE.cooling());
   private static final List<RoomPlant> HEATERS =
@@ -49,6 +50,7 @@ class RoomPlantProperties {
           SINGLE.heating(),
           VARIABLE.heating(),
           VARIABLE.withBackUp(1000).withLowestOutdoor(-5).heating(),
+          VARIABLE.withColdRating(Rating.ofCop(3600, 2.4)).withLowestOutdoor(-30).heating(),
           new Heater(1500),
           new AirMover(100));
   private static final List<RoomPlant> OTHERS =
