@@ -2,6 +2,7 @@ package org.shopclime.unit;
 
 import java.util.Arrays;
 import java.util.List;
+import org.shopclime.air.AirState;
 
 /**
  * An electric resistance heater: every watt drawn becomes a watt of heat (coefficient of
@@ -9,7 +10,7 @@ import java.util.List;
  *
  * @param watts rated power and heat, W, above 0
  */
-public record Heater(double watts) {
+public record Heater(double watts) implements RoomPlant {
 
   /** Largest single heater of the list, W. */
   private static final double LARGEST = 15000;
@@ -23,9 +24,13 @@ public record Heater(double watts) {
 
   /** Checks the range. */
   public Heater {
-    if (!(watts > 0 && watts < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException("heater " + watts + " W is not above 0");
-    }
+    Figures.requirePositive("heater", watts, "W");
+  }
+
+  @Override
+  public RoomEffect at(AirState room, AirState outdoor, double demand) {
+    Figures.requireQuestion(room, outdoor, demand);
+    return RoomEffect.heatOfPower(demand * watts, demand, 0);
   }
 
   /**

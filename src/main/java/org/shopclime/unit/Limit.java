@@ -21,11 +21,28 @@ public enum Limit {
   /**
    * Apparatus dew point below 0 °C: the coil would ice over, and deliver less the longer it runs.
    */
-  COIL_ICES(32);
+  COIL_ICES(32),
+  /**
+   * Room colder than the tested range: the edge is held, or the curve followed as its page says.
+   */
+  ROOM_LOW(64),
+  /** Room warmer than the tested range: the highest tested is held. */
+  ROOM_HIGH(128),
+  /** Room drier than the tested range. */
+  HUMIDITY_LOW(256),
+  /** Room damper than the tested range: the highest tested is held. */
+  HUMIDITY_HIGH(512),
+  /** Too cold for it to run at all: outdoors for a heat pump or a wet pad, indoors for a dryer. */
+  TOO_COLD(1024);
 
-  /** Every combination once, found by its bits, so that a result need not build its set. */
+  /**
+   * Combinations below this, those of a cooling coil, are kept: they are asked for in every step.
+   */
+  private static final int KEPT = 64;
+
+  /** Each kept combination once, found by its bits, so that a result need not build its set. */
   private static final List<Set<Limit>> COMBINATIONS =
-      IntStream.range(0, 1 << values().length).mapToObj(Limit::combination).toList();
+      IntStream.range(0, KEPT).mapToObj(Limit::combination).toList();
 
   private final int bit;
 
@@ -49,7 +66,7 @@ public enum Limit {
    * @return the set, unmodifiable
    */
   static Set<Limit> setOf(int bits) {
-    return COMBINATIONS.get(bits);
+    return bits < KEPT ? COMBINATIONS.get(bits) : combination(bits);
   }
 
   /**
@@ -59,14 +76,23 @@ public enum Limit {
    * @return an unmodifiable equal
    */
   static Set<Limit> frozen(Set<Limit> limits) {
-    if (limits.isEmpty()) {
-      return setOf(0);
-    }
+    return setOf(bits(limits));
+  }
+
+  /**
+   * The bits of a set.
+   *
+   * @param limits any set
+   * @return bits of {@link #bit} or-ed together
+   */
+  static int bits(Set<Limit> limits) {
     int bits = 0;
-    for (Limit limit : limits) {
-      bits |= limit.bit;
+    if (!limits.isEmpty()) {
+      for (Limit limit : limits) {
+        bits |= limit.bit;
+      }
     }
-    return setOf(bits);
+    return bits;
   }
 
   private static Set<Limit> combination(int bits) {

@@ -5,7 +5,7 @@ package org.shopclime.unit;
  *
  * <p>Source: the cycling of AHRI Standard 210/240 and 10 CFR 430 subpart B appendix M: part-load
  * factor 1 - C_D (1 - load factor), with the default C_D of 0.25. From memory. It moves power only:
- * what a stopped coil gives back as moisture is left out.
+ * what a stopped coil gives back as moisture is left out here; {@link FanRunsOn} puts it in.
  */
 public final class PartLoad {
 
@@ -40,9 +40,26 @@ public final class PartLoad {
    * @throws IllegalArgumentException if outside 0 to 1 or NaN
    */
   public static double powerFraction(double loadFraction) {
+    return powerFraction(loadFraction, DEGRADATION);
+  }
+
+  /**
+   * The same for a unit that loses more or less at each start.
+   *
+   * @param loadFraction load as a part of capacity, 0 to 1
+   * @param degradation cyclic degradation coefficient, 0 (nothing lost) to below 1
+   * @return 0 to 1; the load fraction over the part-load factor. It is also the part of the time
+   *     the compressor runs
+   * @throws IllegalArgumentException if an argument is outside its range or NaN
+   */
+  public static double powerFraction(double loadFraction, double degradation) {
     if (!(loadFraction >= 0 && loadFraction <= 1)) {
       throw new IllegalArgumentException("load fraction " + loadFraction + " is not within 0 to 1");
     }
-    return loadFraction / (1 - DEGRADATION * (1 - loadFraction));
+    if (!(degradation >= 0 && degradation < 1)) {
+      throw new IllegalArgumentException(
+          "degradation coefficient " + degradation + " is not 0 to below 1");
+    }
+    return loadFraction / (1 - degradation * (1 - loadFraction));
   }
 }

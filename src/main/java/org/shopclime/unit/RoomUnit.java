@@ -70,9 +70,9 @@ public final class RoomUnit {
       double ratedAirflow,
       double ratedSensibleHeatRatio,
       CurveSet curves) {
-    requirePositive("rated capacity", ratedCapacity, "W");
-    requirePositive("rated power", ratedPower, "W");
-    requirePositive("rated airflow", ratedAirflow, "m³/s");
+    Figures.requirePositive("rated capacity", ratedCapacity, "W");
+    Figures.requirePositive("rated power", ratedPower, "W");
+    Figures.requirePositive("rated airflow", ratedAirflow, "m³/s");
     new Range(LEAST_AIRFLOW_FRACTION, 1).require("airflow fraction", airflowFraction, "");
     if (!(ratedSensibleHeatRatio > 0 && ratedSensibleHeatRatio <= 1)) {
       throw new IllegalArgumentException(
@@ -103,8 +103,8 @@ public final class RoomUnit {
    * @throws IllegalArgumentException if an argument is outside its range or NaN
    */
   public static RoomUnit windowUnitByEer(double capacity, double eer) {
-    requirePositive("capacity", capacity, "W");
-    requirePositive("EER", eer, "W/W");
+    Figures.requirePositive("capacity", capacity, "W");
+    Figures.requirePositive("EER", eer, "W/W");
     return usual(capacity, capacity / eer);
   }
 
@@ -132,7 +132,7 @@ public final class RoomUnit {
   }
 
   /**
-   * The same unit with another part of its airflow left.
+   * The same unit with another part of its airflow left, by its own airflow curve.
    *
    * @param fraction part of the clean indoor airflow, 0.3 to 1
    * @return the unit
@@ -141,6 +141,22 @@ public final class RoomUnit {
   public RoomUnit withAirflowFraction(double fraction) {
     return new RoomUnit(
         ratedCapacity, ratedPower, fraction, ratedAirflow, ratedSensibleHeatRatio, curves);
+  }
+
+  /**
+   * The same unit with dust on its coil, by one end of a {@link DustBand} in place of its own
+   * airflow curve: less air, capacity and efficiency as told there.
+   *
+   * @param dust the end of the band
+   * @return the unit
+   */
+  public RoomUnit withDust(DustBand.End dust) {
+    return new RoomUnit(
+        this,
+        dust.airflow(),
+        ratedCapacity * curves.capacityRatio(1.0) * dust.capacity(),
+        ratedPower / ratedCapacity * curves.powerPerCapacityRatio(1.0) / dust.efficiency(),
+        curves.limitBits(dust.airflow()));
   }
 
   /**
@@ -177,6 +193,65 @@ public final class RoomUnit {
     return new CoilPass(
             this, outdoorDryBulb, t, wetBulb, w, p, massFlow, coil.bypassFactor(massFlow))
         .delivered();
+  }
+
+  /**
+   * A clean unit that gives exactly its label in the state it was rated in, which may be another
+   * than the usual one on the condenser side.
+   *
+   * @param label capacity and power in that state, indoors as in {@link RatingPoint}
+   * @param condenserDryBulb air entering the condenser in that state, °C
+   * @param airflow clean indoor airflow, m³/s
+   * @param sensibleHeatRatio sensible part at the usual rating point
+   * @param curves how it answers to temperatures and airflow
+   */
+  static RoomUnit ofLabel(
+      Rating label,
+      double condenserDryBulb,
+      double airflow,
+      double sensibleHeatRatio,
+      CurveSet curves) {
+    CurveSet.Evaluation there = curves.at(RatingPoint.INDOOR_WET_BULB, condenserDryBulb, 1);
+    double capacity = label.capacity() / there.capacityRatio();
+    return new RoomUnit(
+        capacity,
+        capacity * label.power() / label.capacity() / there.powerPerCapacityRatio(),
+        1,
+        airflow,
+        sensibleHeatRatio,
+        curves);
+  }
+
+  /**
+   * The same coil behind a compressor that turns slower: capacity, power per capacity and airflow
+   * are these parts of what they were. Nothing is searched anew.
+   */
+  RoomUnit atPart(double capacity, double powerPerCapacity, double airflow) {
+    return new RoomUnit(
+        this,
+        airflowFraction * airflow,
+        capacityAtThisAirflow * capacity,
+        powerPerCapacityAtThisAirflow * powerPerCapacity,
+        airflowBits);
+  }
+
+  private RoomUnit(
+      RoomUnit full, double airflowFraction, double capacity, double perCapacity, int airflowBits) {
+    this.ratedCapacity = full.ratedCapacity;
+    this.ratedPower = full.ratedPower;
+    this.airflowFraction = airflowFraction;
+    this.ratedAirflow = full.ratedAirflow;
+    this.ratedSensibleHeatRatio = full.ratedSensibleHeatRatio;
+    this.curves = full.curves;
+    this.coil = full.coil;
+    this.capacityAtThisAirflow = capacity;
+    this.powerPerCapacityAtThisAirflow = perCapacity;
+    this.airflowBits = airflowBits;
+  }
+
+  /** Latent capacity at the rating point, W; 0 where all of it is sensible. */
+  double ratedLatent() {
+    return ratedCapacity * (1 - ratedSensibleHeatRatio);
   }
 
   /** Total capacity at this airflow, W; edges held. */
@@ -247,11 +322,5 @@ public final class RoomUnit {
    */
   public CurveSet curves() {
     return curves;
-  }
-
-  private static void requirePositive(String what, double value, String unit) {
-    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(what + " " + value + " " + unit + " is not above 0");
-    }
   }
 }
