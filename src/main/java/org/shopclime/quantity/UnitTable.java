@@ -475,7 +475,7 @@ final class UnitTable {
             gallons,
             gallons,
             List.of(unit(" $/L", n(1000), ONE, 0, 2, "$/l", "$/liter", "$/litre"))));
-    List<Unit> demand = List.of(unit(" $/kW", ONE, ONE, 0, 2, "$/kw"));
+    List<Unit> demand = List.of(unit(" $/kW", ONE, ONE, 0, 2, "$/kw", "dollars/kw"));
     table.put(
         Kind.DEMAND_PRICE,
         new Entry("a price of power, such as \"8 $/kW\"", demand, demand, List.of()));

@@ -32,7 +32,7 @@ public record Prices(
             kind = Kind.MONEY,
             max = 10000,
             usualMax = 100,
-            otherwise = "$0")
+            otherwise = "0 dollars")
         double monthlyCharge,
     @Say(
             label = "Demand charge",
@@ -40,7 +40,7 @@ public record Prices(
             kind = Kind.DEMAND_PRICE,
             max = 200,
             usualMax = 30,
-            otherwise = "0 $/kW")
+            otherwise = "0 dollars/kW")
         double demandCharge,
     @Say(
             label = "Other use a month",

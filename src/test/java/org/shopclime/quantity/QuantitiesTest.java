@@ -198,6 +198,7 @@ class QuantitiesTest {
         "LIQUID_PRICE | 3.785411784 $/gal | 1000",
         "LIQUID_PRICE | $1/L | 1000",
         "DEMAND_PRICE | 8 $/kW | 8",
+        "DEMAND_PRICE | 8 dollars/kW | 8",
         "COUNT | 2 | 2",
         "COUNT | 1,200 | 1200",
       })
