@@ -46,7 +46,7 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
     OUTDOOR_LOOP,
     /** Insulated corner closet, a fan of 300 cfm from and to outdoors. */
     OUTDOOR_LOOP_FAN,
-    /** Lean-to outside, louvres of half a square foot low and high, 5 ft apart. */
+    /** Lean-to outside, louvres of 2 ft² of free area low and high, 5 ft apart. */
     LEAN_TO,
     /** In the loft, vents of 1.6 ft² at eaves and ridge, 6 ft apart. */
     LOFT
@@ -84,7 +84,7 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
         of(
             Kind.LEAN_TO,
             Closet.leanTo(),
-            Venting.openings(Side.OUTDOORS, Side.OUTDOORS, GRILLE / 2, 5 * Trade.FOOT)),
+            Venting.openings(Side.OUTDOORS, Side.OUTDOORS, 2 * GRILLE, 5 * Trade.FOOT)),
         of(
             Kind.LOFT,
             Closet.loft(),

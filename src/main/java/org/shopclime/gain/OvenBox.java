@@ -154,7 +154,7 @@ public record OvenBox(
   }
 
   /** Conductance of the shell, W/K. */
-  private double shell() {
+  double shell() {
     return area() / (FILM_INSIDE + wallResistance + FILM_IN_ROOM);
   }
 

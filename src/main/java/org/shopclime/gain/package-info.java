@@ -7,9 +7,9 @@
  * <b>Source:</b> ASHRAE Handbook - Fundamentals, nonresidential load chapter (people, lights,
  * motors); energy balance (oven, compressor, tools); each class names its table.<br>
  * <b>Limits:</b> means over an hour; people at 75 °F; motors at full-load efficiency of older
- * types; no flames, no heating up.<br>
+ * types; no flames; heating up only of an oven's batch.<br>
  * <b>Checked by:</b> {@code PeopleGainPublishedTest}, {@code MotorGainPublishedTest}, {@code
  * LightGainPublishedTest}, {@code CompressorGainPublishedTest}, {@code OvenBoxPublishedTest},
- * {@code ElectricGainPublishedTest}.
+ * {@code ElectricGainPublishedTest}, {@code OvenBatchTest}.
  */
 package org.shopclime.gain;

@@ -1,5 +1,6 @@
 /**
- * Infiltration, exhaust, open doors, grilles and stack flow.
+ * Infiltration, exhaust, open doors, grilles and stack flow; the air balance of a shop and what it
+ * costs.
  *
  * <p><b>Answers:</b> how much air passes?<br>
  * <b>May touch:</b> air, quantity.<br>
@@ -12,6 +13,6 @@
  * <b>Checked by:</b> {@code BasicLeakagePublishedTest}, {@code BlowerDoorPublishedTest}, {@code
  * TightnessPublishedTest}, {@code DoorExchangePublishedTest}, {@code DoorCrackPublishedTest},
  * {@code VentStackPublishedTest}, {@code AirFactorsPublishedTest}, {@code
- * ExhaustDuctPublishedTest}.
+ * ExhaustDuctPublishedTest}, {@code SuctionPublishedTest}, {@code AirBalanceTest}.
  */
 package org.shopclime.leakage;

@@ -83,12 +83,13 @@ class PlacedHourTest {
     // drops in the room too, 0.08 g/s, 200 W; the air leaves the tool cooler than the room, -30 W.
     assertThat(hours.get(Placement.Kind.OUTDOOR_LOOP_FAN).roomHeat()).isBetween(400.0, 550.0);
     PlacedHour fanOut = hours.get(Placement.Kind.FAN_OUTDOORS);
-    assertThat(fanOut.roomHeat()).isLessThan(500);
+    assertThat(fanOut.roomHeat()).isLessThan(0.25 * fanOut.line().heatAt(LineSite.PLACE));
     assertThat(fanOut.closet().orElseThrow().makeUpHeat(HOT))
         .as("the air it takes costs more than the heat it carries off")
         .isGreaterThan(fanOut.line().heatAt(LineSite.PLACE));
     assertThat(celsius(hours, Placement.Kind.LOFT)).isGreaterThan(55);
-    assertThat(celsius(hours, Placement.Kind.LEAN_TO)).isBetween(45.0, 65.0);
+    // By pencil: 40.9 W/K to 46.7 °C, vents 117 W/K to 36.7 °C, 2400 W: 54.3 °C.
+    assertThat(celsius(hours, Placement.Kind.LEAN_TO)).isCloseTo(54.3, within(2.0));
   }
 
   /** Air of the room makes less water than air from outdoors, wherever the machine stands. */

@@ -1,0 +1,103 @@
+package org.shopclime.gain;
+
+/** The march of one batch through its phases, with its books. */
+final class OvenMarch {
+
+  private final OvenBatch batch;
+  private final double room;
+  private double boxCelsius;
+  private double partsCelsius;
+  private double partsCapacity;
+  private double toParts;
+  private double seconds;
+  private double heater;
+  private double shell;
+  private double exhaust;
+  private double door;
+
+  OvenMarch(OvenBatch batch, double startCelsius, double room) {
+    this.batch = batch;
+    this.room = room;
+    this.boxCelsius = startCelsius;
+    this.partsCelsius = room;
+    this.partsCapacity = batch.partsCapacity();
+    this.toParts = batch.toParts();
+  }
+
+  double seconds() {
+    return seconds;
+  }
+
+  /** Whether parts, or the box where there are none, are this warm. */
+  boolean cured(double celsius) {
+    return (partsCapacity > 0 ? partsCelsius : boxCelsius) >= celsius;
+  }
+
+  /** A phase of a length; loss and its part by the door, W/K; most heater power, W. */
+  void pass(double length, double loss, double openDoor, double most, double step) {
+    int steps = (int) Math.ceil(length / step);
+    for (int i = 0; i < steps; i++) {
+      step(length / steps, loss, openDoor, most);
+    }
+  }
+
+  private void step(double length, double loss, double openDoor, double most) {
+    double boxRate = 2 * batch.boxCapacity() / length;
+    double partsRate = 2 * partsCapacity / length;
+    // What reaches the parts at the middle of the step: share · (box - parts at its start).
+    double share = toParts > 0 ? toParts * partsRate / (toParts + partsRate) : 0;
+    double power = most;
+    double middle = middle(boxRate, share, loss, power);
+    double set = batch.box().setTemperature();
+    if (most > 0 && 2 * middle - boxCelsius > set) {
+      middle = (boxCelsius + set) / 2;
+      power =
+          boxRate * (middle - boxCelsius)
+              + loss * (middle - room)
+              + share * (middle - partsCelsius);
+      if (power < 0) {
+        power = 0;
+        middle = middle(boxRate, share, loss, 0);
+      }
+    }
+    double flow = share * (middle - partsCelsius);
+    partsCelsius += partsCapacity > 0 ? flow * length / partsCapacity : 0;
+    boxCelsius = 2 * middle - boxCelsius;
+    seconds += length;
+    double byDoor = openDoor * (middle - room);
+    double byShell = batch.shell() * (middle - room);
+    heater += power * length;
+    shell += byShell * length;
+    door += byDoor * length;
+    exhaust += (loss * (middle - room) - byDoor - byShell) * length;
+  }
+
+  /** Temperature of the box at the middle of a step. */
+  private double middle(double boxRate, double share, double loss, double power) {
+    return (boxRate * boxCelsius + share * partsCelsius + loss * room + power)
+        / (boxRate + share + loss);
+  }
+
+  /** Takes the parts out: their heat above the room, J. */
+  double unload() {
+    double heat = partsCapacity * (partsCelsius - room);
+    partsCapacity = 0;
+    toParts = 0;
+    return heat;
+  }
+
+  OvenAccount account(boolean reached, double heatUp, double parts, double startCelsius) {
+    return new OvenAccount(
+        reached,
+        heatUp,
+        seconds,
+        startCelsius,
+        boxCelsius,
+        heater,
+        shell,
+        door,
+        exhaust,
+        parts,
+        batch.boxCapacity() * (boxCelsius - startCelsius));
+  }
+}
