@@ -110,7 +110,8 @@ class OvenBatchTest {
       @ForAll @DoubleRange(min = -10, max = 220) double start,
       @ForAll @DoubleRange(max = 5000) double idle) {
     OvenAccount account =
-        new OvenBatch(BOX, mass, millimetres / 1000, CAPACITY, 900, 45, exhaust).run(start, 25, idle);
+        new OvenBatch(BOX, mass, millimetres / 1000, CAPACITY, 900, 45, exhaust)
+            .run(start, 25, idle);
     assertThat(account.missing()).isCloseTo(0, within(Math.max(1e6, account.heater()) * 1e-9));
   }
 }
