@@ -25,6 +25,7 @@ import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.UnitKind;
 import org.shopclime.shop.Warning;
 
 /** Answers whether a shop's unit is enough, why, and what would change it. */
@@ -261,12 +262,22 @@ public final class Sizing {
   }
 
   private static Cooling cooling(CoolingUnit owned, double capacity, int room) {
-    return Cooling.window(
+    Cooling.Label label =
+        owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
+    return Cooling.of(
+        kind(owned.kind()),
         room,
-        capacity,
-        owned.efficiency(),
-        owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER,
-        owned.airflow().likely());
+        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely()));
+  }
+
+  private static Cooling.Kind kind(UnitKind kind) {
+    return switch (kind) {
+      case WINDOW -> Cooling.Kind.WINDOW;
+      case PORTABLE_ONE_HOSE -> Cooling.Kind.PORTABLE_ONE_HOSE;
+      case PORTABLE_TWO_HOSES -> Cooling.Kind.PORTABLE_TWO_HOSES;
+      case HEAT_PUMP -> Cooling.Kind.HEAT_PUMP;
+      case VARIABLE_HEAT_PUMP -> Cooling.Kind.VARIABLE_HEAT_PUMP;
+    };
   }
 
   /** The shop's own unit in its room. */

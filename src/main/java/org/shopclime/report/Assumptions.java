@@ -172,7 +172,9 @@ final class Assumptions {
   }
 
   private String unit(CoolingUnit unit) {
-    return "Unit: "
+    return "Unit ("
+        + Words.of(unit.kind())
+        + "): "
         + Shown.power(unit.capacity(), units)
         + " and "
         + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)

@@ -1,16 +1,17 @@
 package org.shopclime.run;
 
 import java.util.List;
+import org.shopclime.air.AirState;
+import org.shopclime.unit.Compressor;
+import org.shopclime.unit.DuctlessHeatPump;
+import org.shopclime.unit.PortableUnit;
+import org.shopclime.unit.Rating;
+import org.shopclime.unit.RoomPlant;
 import org.shopclime.unit.RoomUnit;
 import org.shopclime.unit.StandardSizes;
 
-/**
- * A cooling unit in a room of the shop.
- *
- * @param unit the unit
- * @param room index of the room it cools
- */
-public record Cooling(RoomUnit unit, int room) {
+/** A cooling unit in a room of the shop. */
+public final class Cooling {
 
   /** Which rating an efficiency is. */
   public enum Label {
@@ -18,6 +19,93 @@ public record Cooling(RoomUnit unit, int room) {
     EER,
     /** The same with a year's standby added. */
     CEER
+  }
+
+  /** What kind of unit it is. */
+  public enum Kind {
+    /** In a window or through the wall. */
+    WINDOW,
+    /**
+     * On wheels, throwing room air out through one hose; its label before anything is taken off.
+     */
+    PORTABLE_ONE_HOSE,
+    /** On wheels, with a hose for outdoor air in and one for it out. */
+    PORTABLE_TWO_HOSES,
+    /** Ductless, one speed. */
+    HEAT_PUMP,
+    /** Ductless, of variable speed. */
+    VARIABLE_HEAT_PUMP
+  }
+
+  /**
+   * A label.
+   *
+   * @param capacity rated total capacity, W
+   * @param efficiency rated cooling for each watt, W/W
+   * @param label which rating that is
+   * @param airflow part of the clean indoor airflow that dust leaves, 0.3 to 1
+   */
+  public record Plate(double capacity, double efficiency, Label label, double airflow) {}
+
+  /** Asks a unit for all it can do. */
+  private interface Plant {
+    Able at(double outdoorDryBulb, double outdoorHumidityRatio, AirState room);
+  }
+
+  private final Plant plant;
+  private final int room;
+
+  private Cooling(Plant plant, int room) {
+    this.plant = plant;
+    this.room = room;
+  }
+
+  /**
+   * A unit of some kind from its label.
+   *
+   * @param kind its kind
+   * @param room index of the room it cools
+   * @param plate its label
+   * @return the unit in its room
+   */
+  public static Cooling of(Kind kind, int room, Plate plate) {
+    return new Cooling(plant(kind, plate), room);
+  }
+
+  private static Plant plant(Kind kind, Plate plate) {
+    RoomUnit window =
+        plate.label() == Label.CEER
+            ? RoomUnit.windowUnitByCeer(plate.capacity(), plate.efficiency())
+            : RoomUnit.windowUnitByEer(plate.capacity(), plate.efficiency());
+    Rating rating = new Rating(plate.capacity(), window.ratedPower());
+    return switch (kind) {
+      case WINDOW -> {
+        RoomUnit dusty = window.withAirflowFraction(plate.airflow());
+        yield (outdoor, water, air) -> Able.of(dusty.at(outdoor, air));
+      }
+      case PORTABLE_ONE_HOSE ->
+          onOff(PortableUnit.oneHose(rating).withAirflowFraction(plate.airflow()));
+      case PORTABLE_TWO_HOSES ->
+          onOff(PortableUnit.twoHoses(rating).withAirflowFraction(plate.airflow()));
+      case HEAT_PUMP -> onOff(heatPump(rating, plate, Compressor.singleSpeed()));
+      case VARIABLE_HEAT_PUMP -> {
+        RoomPlant pump = heatPump(rating, plate, Compressor.variableSpeed());
+        yield (outdoor, water, air) ->
+            Able.variable(pump, air, new AirState(outdoor, water, air.pressure()));
+      }
+    };
+  }
+
+  private static Plant onOff(RoomPlant plant) {
+    return (outdoor, water, air) ->
+        Able.onOff(plant, air, new AirState(outdoor, water, air.pressure()));
+  }
+
+  /** How it heats is not asked here, so its heating label may be any. */
+  private static RoomPlant heatPump(Rating rating, Plate plate, Compressor compressor) {
+    return DuctlessHeatPump.usual(rating, rating, compressor)
+        .withAirflowFraction(plate.airflow())
+        .cooling();
   }
 
   /**
@@ -32,11 +120,27 @@ public record Cooling(RoomUnit unit, int room) {
    */
   public static Cooling window(
       int room, double capacity, double efficiency, Label label, double airflow) {
-    RoomUnit unit =
-        label == Label.CEER
-            ? RoomUnit.windowUnitByCeer(capacity, efficiency)
-            : RoomUnit.windowUnitByEer(capacity, efficiency);
-    return new Cooling(unit.withAirflowFraction(airflow), room);
+    return of(Kind.WINDOW, room, new Plate(capacity, efficiency, label, airflow));
+  }
+
+  /**
+   * Index of the room it cools.
+   *
+   * @return from 0
+   */
+  public int room() {
+    return room;
+  }
+
+  /**
+   * What it can do.
+   *
+   * @param outdoorDryBulb °C
+   * @param outdoorHumidityRatio kg/kg
+   * @param air air of the room
+   */
+  Able at(double outdoorDryBulb, double outdoorHumidityRatio, AirState air) {
+    return plant.at(outdoorDryBulb, outdoorHumidityRatio, air);
   }
 
   /**

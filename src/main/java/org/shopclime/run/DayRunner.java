@@ -11,7 +11,6 @@ import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
-import org.shopclime.unit.Delivered;
 import org.shopclime.unit.Limit;
 
 /**
@@ -293,20 +292,20 @@ final class DayRunner {
     }
     double fraction = 0;
     double coil = 0;
-    Delivered able = null;
+    Able able = null;
     if (on) {
       boolean found = false;
       for (int round = 0; round < MOST_ROUNDS && !found; round++) {
         able =
             cooling
                 .get()
-                .unit()
                 .at(
                     model.outdoor(slot / DaySlots.PER_HOUR + 1),
+                    model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
                     new AirState(
                         entering, humidity.seenAt(entering, model.pressure()), model.pressure()));
         fraction = cool(able, kind, slot);
-        coil = Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds));
+        coil = Math.min(able.condensate(fraction), moisture.coilLimit(room, seconds));
         double missed = march.meanAir(room) - entering;
         entering += missed;
         flowAgain(kind, slot, entering);
@@ -354,7 +353,7 @@ final class DayRunner {
   }
 
   /** Lets the unit run as long as the set point needs; tells what part of the step that is. */
-  private double cool(Delivered able, DayKind kind, int slot) {
+  private double cool(Able able, DayKind kind, int slot) {
     double gain = 0;
     for (int i = 0; i < slots; i++) {
       gain += days.drivers(kind).airGain(room, slot + i) / slots;
@@ -432,7 +431,7 @@ final class DayRunner {
   }
 
   /** Part of the step the unit must run to bring the room to its set point at the end of it. */
-  private double fraction(Delivered able) {
+  private double fraction(Able able) {
     double free = march.ahead(room);
     double over = free - model.setPoint(room);
     if (over <= 0 || able.sensible() <= 0) {
@@ -470,20 +469,22 @@ final class DayRunner {
     private final double[][] of = new double[10][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
-    private void add(int hour, Delivered able, double fraction, double water) {
+    private void add(int hour, Able able, double fraction, double water) {
       double air = march.meanAir(room);
       of[0][hour] += slots * air;
       of[1][hour] += slots * ((air + march.meanStar(room)) / 2);
       of[2][hour] += slots * water;
       if (able != null) {
         of[3][hour] += slots * (fraction * able.sensible());
-        of[4][hour] += slots * (fraction * able.latent());
+        of[4][hour] += slots * able.latent(fraction);
         of[5][hour] += slots * able.sensible();
         of[6][hour] += slots * able.latent();
         double running = control.running(fraction, able.sensible());
-        of[7][hour] += slots * running;
-        of[8][hour] += slots * (able.power() * running);
-        of[9][hour] += slots * control.starts(fraction, able.sensible());
+        of[7][hour] += slots * able.running(fraction, running);
+        of[8][hour] += slots * able.power(fraction, running);
+        if (!able.isVariable()) {
+          of[9][hour] += slots * control.starts(fraction, able.sensible());
+        }
         if (fraction > 0) {
           limits.addAll(able.limits());
         }

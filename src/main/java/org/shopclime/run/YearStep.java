@@ -7,7 +7,6 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
-import org.shopclime.unit.Delivered;
 
 /**
  * One step of a year: what radiates, flows and is switched follows the means of that same step,
@@ -89,7 +88,7 @@ final class YearStep {
   private double humidHeat;
 
   /** What the unit can do where it is asked for something, in air of this mean, °C. */
-  private Delivered able;
+  private Able able;
 
   private double entering;
 
@@ -98,7 +97,7 @@ final class YearStep {
 
   private double askedDryBulb;
   private double askedHumidity;
-  private Delivered answer;
+  private Able answer;
 
   private double entered;
   private double fraction;
@@ -331,7 +330,7 @@ final class YearStep {
   private void findCoil() {
     double plant = plant(cooledByUnit);
     fraction = plant < 0 && able.sensible() > 0 ? Math.min(1, -plant / able.sensible()) : 0;
-    coil = Math.min(fraction * able.condensate(), mostWater(cooledByUnit));
+    coil = Math.min(able.condensate(fraction), mostWater(cooledByUnit));
   }
 
   /** Most water that can be taken out so that no air gets drier than dry, kg/s. */
@@ -442,11 +441,11 @@ final class YearStep {
     return Math.max(0, able.sensible());
   }
 
-  private Delivered ask(double enteringDryBulb) {
+  private Able ask(double enteringDryBulb) {
     double seen = humidityAtUnit.seenAt(enteringDryBulb, year.pressure());
     if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
       AirState air = new AirState(enteringDryBulb, seen, year.pressure());
-      answer = unit.orElseThrow().unit().at(dryBulb, air);
+      answer = unit.orElseThrow().at(dryBulb, year.outdoorHumidityRatio(hour), air);
       askedIn = hour;
       askedDryBulb = enteringDryBulb;
       askedHumidity = seen;
@@ -532,8 +531,8 @@ final class YearStep {
         result.addPlant(room, of, share, plant);
       }
       if (able != null && room == cooledByUnit) {
-        double power = able.power() * cycling.running(fraction, able.sensible());
-        result.addUnit(room, of, share, fraction * able.latent(), power);
+        double power = able.power(fraction, cycling.running(fraction, able.sensible()));
+        result.addUnit(room, of, share, able.latent(fraction), power);
       }
     }
   }

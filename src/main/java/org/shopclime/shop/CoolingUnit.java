@@ -7,6 +7,7 @@ import org.shopclime.quantity.Kind;
  * The cooling unit.
  *
  * @param room name of the room it cools; empty: the first cooled room
+ * @param kind what kind of unit it is
  * @param capacity rated total capacity, W
  * @param efficiency rated cooling for each watt drawn, W/W
  * @param label which rating the efficiency is
@@ -16,6 +17,13 @@ import org.shopclime.quantity.Kind;
  */
 public record CoolingUnit(
     @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
+    @Say(
+            label = "Kind",
+            help =
+                "A portable unit: the capacity before anything is taken off for its hose (the larger"
+                    + " figure on the label, not the one called SACC or DOE).",
+            otherwise = "window")
+        UnitKind kind,
     @Say(
             label = "Rated capacity",
             help = "The BTU/h on the label.",
@@ -55,7 +63,7 @@ public record CoolingUnit(
         Optional<Supply> supply) {
 
   /**
-   * A unit of whose circuit nothing is said.
+   * A window unit of whose circuit nothing is said.
    *
    * @param room name of the room it cools; empty: the first cooled room
    * @param capacity rated total capacity, W
@@ -71,7 +79,7 @@ public record CoolingUnit(
       EfficiencyLabel label,
       double volts,
       Span airflow) {
-    this(room, capacity, efficiency, label, volts, airflow, Optional.empty());
+    this(room, UnitKind.WINDOW, capacity, efficiency, label, volts, airflow, Optional.empty());
   }
 
   /**
@@ -81,7 +89,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withAirflow(Span airflow) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
   }
 
   /**
@@ -91,7 +99,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withRoom(String room) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
   }
 
   /**
@@ -101,7 +109,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withCapacity(double capacity) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
   }
 
   /**
@@ -111,6 +119,16 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
-    return new CoolingUnit(room, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
+  }
+
+  /**
+   * The same of another kind.
+   *
+   * @param other kind
+   * @return the changed record
+   */
+  public CoolingUnit withKind(UnitKind other) {
+    return new CoolingUnit(room, other, capacity, efficiency, label, volts, airflow, supply);
   }
 }

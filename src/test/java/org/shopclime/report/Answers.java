@@ -89,7 +89,7 @@ final class Answers {
         watts(hour -> running.applyAsDouble(hour) > 0 ? 3000 : 0),
         Profile.of(running),
         Profile.of(hour -> 1000 * running.applyAsDouble(hour)),
-        Profile.of(hour -> running.applyAsDouble(hour) > 0 ? 4 : 0));
+        Profile.of(hour -> running.applyAsDouble(hour) % 1 > 0 ? 4 : 0));
   }
 
   static LivedDay day(IntToDoubleFunction airF, Set<Integer> judged, IntToDoubleFunction running) {

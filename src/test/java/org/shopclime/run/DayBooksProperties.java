@@ -124,7 +124,8 @@ class DayBooksProperties {
   private static Optional<Cooling> cooling(DrawnShop drawn) {
     return drawn.between(0, 1) < 0.3
         ? Optional.empty()
-        : Optional.of(MadeShops.window(drawn.between(1500, 12_000)));
+        : Optional.of(
+            MadeShops.unit(drawn.any(List.of(Cooling.Kind.values())), drawn.between(1500, 12_000)));
   }
 
   private static DayLedger closed(DayRunner runner, DayKind kind, int rooms) {

@@ -11,7 +11,6 @@ import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
 import org.shopclime.heat.ModeMarch;
-import org.shopclime.unit.Delivered;
 
 /**
  * A year by the full network in small steps, to hold {@link YearRun} against: each hour in equal
@@ -46,7 +45,7 @@ final class FullYear {
   private March march;
   private Drivers driver;
   private double fraction;
-  private Delivered able;
+  private Able able;
   private boolean telling;
 
   FullYear(ShopYear year, Optional<Cooling> unit, int steps) {
@@ -196,9 +195,9 @@ final class FullYear {
     if (cools && byUnit && free > year.cooledTo(room)) {
       able =
           unit.get()
-              .unit()
               .at(
                   year.weather().dryBulb(hour),
+                  year.outdoorHumidityRatio(hour),
                   new AirState(entering[room], humidity[room], year.pressure()));
     }
     if (cools && free > year.cooledTo(room)) {
@@ -241,7 +240,7 @@ final class FullYear {
   private double water(int room, int hour, boolean go) {
     double coil =
         cooledByUnit(room)
-            ? Math.min(fraction * able.condensate(), moisture.coilLimit(room, seconds))
+            ? Math.min(able.condensate(fraction), moisture.coilLimit(room, seconds))
             : 0;
     Moisture.Around around =
         new Moisture.Around(
@@ -259,7 +258,7 @@ final class FullYear {
   }
 
   /** Part of a step in which full power is drawn: with what the starts of its cycles lose. */
-  static double running(Cycling cycling, double fraction, Delivered able) {
+  static double running(Cycling cycling, double fraction, Able able) {
     return fraction > 0 && fraction < 1
         ? fraction / cycling.start().share(0, cycling.cycle(fraction, able.sensible()).run())
         : fraction;
@@ -277,7 +276,7 @@ final class FullYear {
     result.addPlant(room, hour, share, plant);
     if (cooledByUnit(room)) {
       double power = able.power() * running(cyclings.get(year.networkOf(hour)), fraction, able);
-      result.addUnit(room, hour, share, fraction * able.latent(), power);
+      result.addUnit(room, hour, share, able.latent(fraction), power);
     }
   }
 }

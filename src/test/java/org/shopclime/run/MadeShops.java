@@ -162,7 +162,12 @@ public final class MadeShops {
 
   /** A window unit of a rated capacity, W, in the first room. */
   public static Cooling window(double capacity) {
-    return Cooling.window(0, capacity, 10.9 * BTUH, Cooling.Label.CEER, 1);
+    return unit(Cooling.Kind.WINDOW, capacity);
+  }
+
+  /** A usual unit of some kind in the first room. */
+  static Cooling unit(Cooling.Kind kind, double capacity) {
+    return Cooling.of(kind, 0, new Cooling.Plate(capacity, 10.9 * BTUH, Cooling.Label.CEER, 1));
   }
 
   /**

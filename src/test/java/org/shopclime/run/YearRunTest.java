@@ -26,7 +26,6 @@ import org.shopclime.shop.RoomHeating;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.Work;
-import org.shopclime.unit.Delivered;
 
 /** A year of a shop: books that close, plants that keep their word, cases known by pencil. */
 class YearRunTest {
@@ -230,8 +229,11 @@ class YearRunTest {
     int hour = 5000;
     double load = result.at(COOLING, 0, hour);
     assertThat(load).isCloseTo(byPencil(35, 25, 15), withinPercentage(0.5));
-    Delivered able =
-        unit.unit().at(35, new AirState(25, result.at(HUMIDITY_RATIO, 0, hour), year.pressure()));
+    Able able =
+        unit.at(
+            35,
+            year.outdoorHumidityRatio(hour),
+            new AirState(25, result.at(HUMIDITY_RATIO, 0, hour), year.pressure()));
     double part = load / able.sensible();
     assertThat(part).isBetween(0.2, 0.9);
     assertThat(result.at(POWER, 0, hour))
