@@ -81,6 +81,9 @@ final class FormText {
         last--;
       }
       if (first >= 0 && last > first) {
+        if (stood.startsWith("$")) {
+          return "$" + number + stood.substring(last);
+        }
         String before = stood.substring(0, first).replace("-", "").isBlank() ? "" : "R-";
         return stood.startsWith("R") ? before + number : number + stood.substring(last);
       }

@@ -101,17 +101,17 @@ final class Paying {
   }
 
   /** The year in money. */
-  YearBill bill(YearCost cost) {
+  YearBill bill(YearBill plain) {
     List<Candidate> candidates = candidates();
     Comparator<Candidate> byGain =
         Comparator.comparingDouble(candidate -> -candidate.alone().gain(prices.outlook()));
     List<Candidate> sorted = candidates.stream().sorted(byGain).toList();
     return new YearBill(
         prices,
-        cost,
+        plain.cost(),
         sorted.stream().map(Candidate::alone).toList(),
         shop.prices().budget().map(budget -> firstSteps(sorted, budget)),
-        ToBuy.of(shop, prices, cost));
+        plain.toBuy());
   }
 
   private List<Candidate> candidates() {

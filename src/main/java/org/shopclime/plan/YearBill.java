@@ -38,7 +38,8 @@ public record YearBill(
   public static YearBill of(Shop shop, Station home, YearResult year) {
     PriceBook prices = PriceBook.of(shop, home);
     YearCost cost = prices.cost(year);
-    return new YearBill(prices, cost, List.of(), Optional.empty(), ToBuy.of(shop, prices, cost));
+    return new YearBill(
+        prices, cost, List.of(), Optional.empty(), ToBuy.of(shop, prices, cost, year));
   }
 
   /**

@@ -116,7 +116,7 @@ public final class Yearly {
             after -> YearRun.of(ShopYear.of(after, weather), unitOf(after)),
             year -> year.workHoursAbove(YearResult.Figure.AIR, room, HOT),
             steps)
-        .bill(plain.cost());
+        .bill(plain);
   }
 
   /** The unit, where its room is to be cooled by it. */

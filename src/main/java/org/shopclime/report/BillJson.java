@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.Month;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.shopclime.bill.MonthlyCost;
 import org.shopclime.bill.Outlook;
 import org.shopclime.bill.Rate;
@@ -62,6 +63,29 @@ final class BillJson {
         .put("yearlyCostUsd", rounded(bought.window().yearlyCost()))
         .put("presentCostUsd", rounded(bought.window().presentCost(outlook)))
         .put("heatPumpBreakEvenYearlyUsd", rounded(bought.breakEven()));
+    bought.pump().ifPresent(pump -> pump(json.putObject("heatPump"), pump, outlook));
+  }
+
+  private static void pump(ObjectNode json, ToBuy.Pump pump, Outlook outlook) {
+    json.put("priceUsd", rounded(pump.course().firstCost()))
+        .put("coolingKwh", rounded(pump.cooling()))
+        .put("heatingKwh", rounded(pump.heating()))
+        .put("heatKwh", rounded(pump.heat()))
+        .put("resistanceKwh", rounded(pump.resistance()))
+        .put("yearlyCostUsd", rounded(pump.course().yearlyCost()))
+        .put("presentCostUsd", rounded(pump.course().presentCost(outlook)))
+        .put("gainUsd", rounded(pump.gain()));
+    year(json, "aheadInYear", pump.ahead().today());
+    year(json, "aheadInYearWithCheapEnergy", pump.ahead().cheap());
+    year(json, "aheadInYearWithDearEnergy", pump.ahead().dear());
+  }
+
+  private static void year(ObjectNode json, String key, OptionalInt year) {
+    if (year.isPresent()) {
+      json.put(key, year.getAsInt());
+    } else {
+      json.putNull(key);
+    }
   }
 
   private static void price(ObjectNode json, PriceBook prices) {

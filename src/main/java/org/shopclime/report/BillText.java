@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.shopclime.bill.Course;
 import org.shopclime.bill.KnownPrice;
@@ -22,6 +23,7 @@ import org.shopclime.plan.ToBuy;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.plan.YearBill;
 import org.shopclime.plan.YearCost;
+import org.shopclime.run.PumpYear;
 import org.shopclime.shop.EfficiencyLabel;
 
 /** A year's money in words and rows. */
@@ -227,7 +229,62 @@ final class BillText {
                   + " a year. "
               : pump + " costs more over these years even if it ran for nothing. ";
     }
-    return text + outlook();
+    return text + bought.pump().map(this::pump).orElse("") + outlook();
+  }
+
+  private String pump(ToBuy.Pump pump) {
+    Outlook outlook = prices.outlook();
+    String years = outlook.years() + " years";
+    return "A usual one of the same size ("
+        + Math.round(PumpYear.EER)
+        + " BTU/Wh, "
+        + PumpYear.COP
+        + " times its power as heat at 47 °F) would draw about "
+        + Shown.grouped(Math.round(pump.cooling()))
+        + " kWh for cooling and "
+        + Shown.grouped(Math.round(pump.heating()))
+        + " kWh for "
+        + Shown.grouped(Math.round(pump.heat()))
+        + " kWh of heat"
+        + (pump.resistance() >= 1
+            ? ", " + Shown.grouped(Math.round(pump.resistance())) + " kWh of it by resistance"
+            : "")
+        + ": "
+        + dollars(pump.course().yearlyCost())
+        + " a year, "
+        + dollars(pump.course().presentCost(outlook))
+        + " over "
+        + years
+        + ". "
+        + ahead(pump, years);
+  }
+
+  /** From when on the dearer one to buy has cost less. */
+  private String ahead(ToBuy.Pump pump, String years) {
+    String dearer =
+        pump.course().firstCost() >= bill.toBuy().orElseThrow().window().firstCost()
+            ? "The heat pump"
+            : "The window unit";
+    if (pump.ahead().today().isEmpty()) {
+      return dearer
+          + " does not make up for its price within "
+          + years
+          + (pump.ahead().dear().isPresent() ? " unless energy gets dearer. " : ". ");
+    }
+    return dearer
+        + " has cost less from year "
+        + pump.ahead().today().getAsInt()
+        + " on ("
+        + year(pump.ahead().dear())
+        + " with energy "
+        + Shown.percent(prices.band())
+        + " dearer, "
+        + year(pump.ahead().cheap())
+        + " with it cheaper). ";
+  }
+
+  private static String year(OptionalInt year) {
+    return year.isPresent() ? "year " + year.getAsInt() : "never";
   }
 
   private double pumpPrice() {

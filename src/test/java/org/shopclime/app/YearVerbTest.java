@@ -174,6 +174,16 @@ class YearVerbTest {
         .isCloseTo(2 * 450 + 600 + 15 * yearly, within(0.01));
     assertThat(bought.get("heatPumpBreakEvenYearlyUsd").doubleValue())
         .isCloseTo((1500 + 15 * yearly - 1900) / 15, within(0.01));
+    JsonNode pump = bought.get("heatPump");
+    double pumpYearly = pump.get("yearlyCostUsd").doubleValue();
+    assertThat(pump.get("presentCostUsd").doubleValue())
+        .isCloseTo(1900 + 15 * pumpYearly, within(0.01));
+    assertThat(pump.get("gainUsd").doubleValue())
+        .isCloseTo(2 * 450 + 600 + 15 * yearly - 1900 - 15 * pumpYearly, within(0.01));
+    double heat = pump.get("heatKwh").doubleValue();
+    assertThat(pump.get("heatingKwh").doubleValue()).isBetween(heat / 6, heat / 2);
+    assertThat(pump.get("coolingKwh").doubleValue())
+        .isLessThan(sum(bill.at("/monthlyCostUsd")) / 0.139);
     CommandsTest.Outcome told = CommandsTest.run("year", file.toString());
     String text = told.out().replaceAll("\\s+", " ");
     assertThat(text)
