@@ -26,11 +26,14 @@ public record PlantComparison(PriceBook prices, Course cheaper, Course dearer) {
    * @throws IllegalArgumentException if one burns a fuel that has no price
    */
   public static PlantComparison of(PriceBook prices, PlantChoice one, PlantChoice other) {
-    Course first = course(prices, one);
-    Course second = course(prices, other);
-    return first.firstCost() <= second.firstCost()
-        ? new PlantComparison(prices, first, second)
-        : new PlantComparison(prices, second, first);
+    return of(prices, course(prices, one), course(prices, other));
+  }
+
+  /** The same for ways whose yearly cost is known. */
+  static PlantComparison of(PriceBook prices, Course one, Course other) {
+    return one.firstCost() <= other.firstCost()
+        ? new PlantComparison(prices, one, other)
+        : new PlantComparison(prices, other, one);
   }
 
   /**

@@ -90,7 +90,7 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
             course,
             breakEven,
             isWindow && costs.heatPump().isPresent()
-                ? Optional.of(pump(shop, prices, year, window))
+                ? Optional.of(pump(shop, prices, year, course))
                 : Optional.empty()));
   }
 
@@ -99,7 +99,7 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
         new Course.Purchase(costs.heatPump().orElseThrow(), (int) costs.heatPumpYears()));
   }
 
-  private static Pump pump(Shop shop, PriceBook prices, YearResult year, PlantChoice window) {
+  private static Pump pump(Shop shop, PriceBook prices, YearResult year, Course window) {
     PumpYear run =
         PumpYear.of(year.year(), Sizing.room(shop), shop.unit().orElseThrow().capacity());
     PlantChoice pump =
@@ -109,9 +109,8 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
             Use.hourly(run::cooling),
             Use.hourly(run::heating),
             0);
-    PlantComparison compared = PlantComparison.of(prices, window, pump);
     Course course = PlantComparison.course(prices, pump);
-    boolean dearer = compared.dearer().name().equals(pump.name());
+    PlantComparison compared = PlantComparison.of(prices, window, course);
     return new Pump(
         course,
         pump.cooling().total(),
@@ -122,6 +121,6 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
             compared.firstYearAhead(1),
             compared.firstYearAheadLow(),
             compared.firstYearAheadHigh()),
-        dearer ? compared.gain(1) : -compared.gain(1));
+        window.presentCost(prices.outlook()) - course.presentCost(prices.outlook()));
   }
 }
