@@ -263,5 +263,12 @@ final class Person implements AutoCloseable {
   @Override
   public void close() {
     onEventThread(window::close);
+    try {
+      if (!window.filing().close().isDone(PATIENCE)) {
+        throw new IllegalStateException("copies are still being written");
+      }
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }
