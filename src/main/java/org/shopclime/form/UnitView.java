@@ -98,7 +98,7 @@ final class UnitView {
   }
 
   private static String tall(int height) {
-    return "growx, wmin 0, h " + Look.scaled(height) + "!";
+    return "growx, wmin 0, h " + height + "!";
   }
 
   private void section(String title) {
