@@ -220,7 +220,9 @@ public final class Sizing {
 
   private static Scenario asItIs(CoreAnswer core, OptionalDouble recommended) {
     boolean holds = core.unit().isPresent() && core.unit().get().holds();
-    return new Scenario("as it is", holds, core.indoorPeak(), recommended);
+    CaseDay lived =
+        new CaseDay(core.hotDay(), core.load(), core.unit().orElse(core.without()), true);
+    return new Scenario("as it is", holds, core.indoorPeak(), recommended, Optional.of(lived));
   }
 
   /** Another day or other work; nothing where that is the shop as it is. */
@@ -236,13 +238,15 @@ public final class Sizing {
     DoubleFunction<Cooling> units = units(on.shop(), on.dust());
     Optional<LivedDay> lived =
         on.shop().unit().map(owned -> search.day(Optional.of(units.apply(owned.capacity()))));
-    double load = PeakLoad.totals(model).total().peak();
+    LivedDay told = lived.orElseGet(() -> withoutUnit(on.shop(), then));
+    ShopLoad load = PeakLoad.totals(model);
     return Optional.of(
         new Scenario(
             on.name(),
             lived.isPresent() && lived.get().holds(),
-            lived.orElseGet(() -> withoutUnit(on.shop(), then)).peakTemperature(),
-            recommended(on.shop(), search, lived, load, units)));
+            told.peakTemperature(),
+            recommended(on.shop(), search, lived, load.total().peak(), units),
+            Optional.of(new CaseDay(then, load, told, false))));
   }
 
   /** The day without a unit, radiation reckoned for the temperatures of a room left to itself. */

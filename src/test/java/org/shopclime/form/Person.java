@@ -214,15 +214,18 @@ final class Person implements AutoCloseable {
     onEventThread(item::doClick);
   }
 
+  /** A text, its figures parted from their units by plain spaces. */
   String text(String name) {
     Component found = find(name, Component.class);
-    return on(
-        () ->
-            found instanceof JLabel label
-                ? label.getText()
-                : found instanceof AbstractButton button
-                    ? button.getText()
-                    : ((JTextComponent) found).getText());
+    String text =
+        on(
+            () ->
+                found instanceof JLabel label
+                    ? label.getText()
+                    : found instanceof AbstractButton button
+                        ? button.getText()
+                        : ((JTextComponent) found).getText());
+    return text.replace('\u00a0', ' ');
   }
 
   /** Waits until something is so. */
