@@ -8,6 +8,7 @@ import org.shopclime.climate.DesignDays;
 import org.shopclime.climate.HotDay;
 import org.shopclime.climate.Level;
 import org.shopclime.climate.StationClimate;
+import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Shop;
@@ -26,6 +27,14 @@ final class Scenarios {
    */
   private static final double DUSTY = 2 / 3.0;
 
+  /** Names of the cases of dust; both ends of what is published. */
+  static final String DUSTY_AT_BEST = "dusty coil and filter, at best";
+
+  static final String DUSTY_AT_WORST = "dusty coil and filter, at worst";
+
+  /** Name of the case without the dust of the description. */
+  static final String BRUSHED = "coil and filter brushed clean";
+
   private Scenarios() {}
 
   /**
@@ -34,8 +43,14 @@ final class Scenarios {
    * @param name in the owner's words
    * @param shop the shop then
    * @param day the day, where it is not the hot day of the shop's place
+   * @param dust what lost airflow comes with
    */
-  record Case(String name, Shop shop, Optional<HotDay> day) {}
+  record Case(String name, Shop shop, Optional<HotDay> day, Cooling.Dust dust) {
+
+    Case(String name, Shop shop, Optional<HotDay> day) {
+      this(name, shop, day, Cooling.Dust.LESS_AIR);
+    }
+  }
 
   /**
    * The cases of a shop.
@@ -47,16 +62,7 @@ final class Scenarios {
    */
   static List<Case> of(Shop shop, HotDay day, Climates climates) {
     List<Case> cases = new ArrayList<>(work(shop));
-    shop.unit()
-        .map(CoolingUnit::airflow)
-        .map(Scenarios::dusty)
-        .ifPresent(
-            airflow ->
-                cases.add(
-                    new Case(
-                        "dusty coil and filter",
-                        shop.withUnit(shop.unit().map(unit -> unit.withAirflow(airflow))),
-                        Optional.empty())));
+    shop.unit().ifPresent(unit -> cases.addAll(dust(shop, unit.airflow())));
     StationClimate climate = HotDays.climate(shop.place(), climates);
     HotDay hottest = DesignDays.hotDay(climate, Level.HOTTEST);
     if (hottest.peak() > day.peak()) {
@@ -64,6 +70,21 @@ final class Scenarios {
     }
     cases.add(new Case("most humid day", shop, Optional.of(DesignDays.humidDay(climate))));
     return cases;
+  }
+
+  private static List<Case> dust(Shop shop, Span airflow) {
+    List<Case> cases = new ArrayList<>();
+    if (airflow.likely() < 1) {
+      cases.add(new Case(BRUSHED, shop.withUnit(airflow(shop, 1)), Optional.empty()));
+    }
+    Shop dusty = shop.withUnit(airflow(shop, dusty(airflow)));
+    cases.add(new Case(DUSTY_AT_BEST, dusty, Optional.empty()));
+    cases.add(new Case(DUSTY_AT_WORST, dusty, Optional.empty(), Cooling.Dust.DIRTY_COIL));
+    return cases;
+  }
+
+  private static Optional<CoolingUnit> airflow(Shop shop, double left) {
+    return shop.unit().map(unit -> unit.withAirflow(Span.known(left)));
   }
 
   private static List<Case> work(Shop shop) {
@@ -93,9 +114,12 @@ final class Scenarios {
     return has ? Optional.of(ShopEdit.withoutGains(shop, kind)) : Optional.empty();
   }
 
-  /** The worst airflow of an owner who does not know it; a third lost of one who does. */
-  private static Span dusty(Span airflow) {
+  /**
+   * Airflow that dust is taken to leave: the worst of an owner who does not know it; a third lost
+   * of one who does.
+   */
+  static double dusty(Span airflow) {
     boolean unsure = airflow.low() < airflow.likely();
-    return Span.known(unsure ? airflow.low() : Math.min(airflow.likely(), DUSTY));
+    return unsure ? airflow.low() : Math.min(airflow.likely(), DUSTY);
   }
 }

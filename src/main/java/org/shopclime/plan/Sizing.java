@@ -154,6 +154,15 @@ public final class Sizing {
   /** Smallest size that holds; none where no room is meant to be cooled. */
   private static OptionalDouble recommended(
       Shop shop, UnitSearch search, Optional<LivedDay> lived, double load) {
+    return recommended(shop, search, lived, load, units(shop, Cooling.Dust.LESS_AIR));
+  }
+
+  private static OptionalDouble recommended(
+      Shop shop,
+      UnitSearch search,
+      Optional<LivedDay> lived,
+      double load,
+      DoubleFunction<Cooling> units) {
     if (shop.rooms().get(room(shop)).use() != RoomUse.COOLED) {
       return OptionalDouble.empty();
     }
@@ -161,7 +170,7 @@ public final class Sizing {
     boolean fails = lived.isPresent() && !lived.get().holds();
     boolean holds = lived.isPresent() && lived.get().holds();
     return search.smallestThatHolds(
-        units(shop), fails ? own : 0, holds ? own : Double.POSITIVE_INFINITY, USUAL_RESERVE * load);
+        units, fails ? own : 0, holds ? own : Double.POSITIVE_INFINITY, USUAL_RESERVE * load);
   }
 
   private UnitAnswer unit(LivedDay lived, UnitSearch search, CoolingUnit owned) {
@@ -218,13 +227,17 @@ public final class Sizing {
 
   /** Another day or other work; nothing where that is the shop as it is. */
   private Optional<Scenario> scenario(Scenarios.Case on) {
-    if (on.day().isEmpty() && ShopParts.alike(on.shop(), shop)) {
+    if (on.day().isEmpty()
+        && on.dust() == Cooling.Dust.LESS_AIR
+        && ShopParts.alike(on.shop(), shop)) {
       return Optional.empty();
     }
     HotDay then = on.day().orElse(day);
     ShopModel model = ShopModel.cooling(on.shop(), then, ShopModel.Holding.HELD);
     UnitSearch search = new UnitSearch(model, room(on.shop()));
-    Optional<LivedDay> lived = cooling(on.shop()).map(unit -> search.day(Optional.of(unit)));
+    DoubleFunction<Cooling> units = units(on.shop(), on.dust());
+    Optional<LivedDay> lived =
+        on.shop().unit().map(owned -> search.day(Optional.of(units.apply(owned.capacity()))));
     LivedDay told = lived.orElseGet(() -> withoutUnit(on.shop(), then));
     ShopLoad load = PeakLoad.totals(model);
     return Optional.of(
@@ -232,7 +245,7 @@ public final class Sizing {
             on.name(),
             lived.isPresent() && lived.get().holds(),
             told.peakTemperature(),
-            recommended(on.shop(), search, lived, load.total().peak()),
+            recommended(on.shop(), search, lived, load.total().peak(), units),
             Optional.of(new CaseDay(then, load, told, false))));
   }
 
@@ -257,21 +270,25 @@ public final class Sizing {
     return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss));
   }
 
-  private static DoubleFunction<Cooling> units(Shop shop) {
+  private static DoubleFunction<Cooling> units(Shop shop, Cooling.Dust dust) {
     int room = room(shop);
     return capacity ->
         shop.unit()
-            .map(owned -> cooling(owned, capacity, room))
+            .map(owned -> cooling(owned, capacity, room, dust))
             .orElseGet(() -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
   }
 
   private static Cooling cooling(CoolingUnit owned, double capacity, int room) {
+    return cooling(owned, capacity, room, Cooling.Dust.LESS_AIR);
+  }
+
+  private static Cooling cooling(CoolingUnit owned, double capacity, int room, Cooling.Dust dust) {
     Cooling.Label label =
         owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
     return Cooling.of(
         kind(owned.kind()),
         room,
-        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely()));
+        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely(), dust));
   }
 
   private static Cooling.Kind kind(UnitKind kind) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DustAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -40,6 +41,9 @@ final class AnswerFacts {
       air(lines);
       new WorkerText(answer).fact(units).ifPresent(lines::add);
       answer.unit().ifPresent(unit -> unit(lines, unit));
+    }
+    if (asked) {
+      DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }
     SupplyText.fact(answer).ifPresent(lines::add);
     load(lines);

@@ -12,8 +12,8 @@ public final class ScenarioTable {
   /** What the rows leave out. */
   public static final String NOTE =
       "Each line is the whole shop run again; fans run as described, also where the oven is off."
-          + " Dust counts as airflow lost through a clean coil; a"
-          + " coil packed with dust was measured to do worse than that. Days are those of a typical"
+          + " Dust, at best: the same air lost through a clean coil; at worst: as coils were measured"
+          + " that were dirty. Days are those of a typical"
           + " year: real years have hotter and more humid ones.";
 
   private ScenarioTable() {}

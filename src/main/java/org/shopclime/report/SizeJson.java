@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DustAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -187,6 +188,24 @@ public final class SizeJson {
                     .put("runMinutes", rounded(most.minutes(), DECIMALS))
                     .put("tooBig", answer.isTooBig()),
             () -> unit.putNull("cycling"));
+    DustAnswer.of(answer).ifPresentOrElse(dust -> dust(unit, dust), () -> unit.putNull("dust"));
+  }
+
+  private static void dust(ObjectNode unit, DustAnswer dust) {
+    ObjectNode told = unit.putObject("dust");
+    told.put("lostAirflowShare", rounded(dust.lostAirflow(), DECIMALS))
+        .set("cleanIndoorPeakF", temperature(dust.clean()));
+    end(told.putObject("atBest"), dust.best());
+    end(told.putObject("atWorst"), dust.worst());
+  }
+
+  private static void end(ObjectNode to, DustAnswer.End end) {
+    to.put("capacityLostShare", rounded(end.capacityLost(), DECIMALS))
+        .put("capacityLostBtuh", heat(end.capacity()))
+        .put("extraEnergyShare", rounded(end.extraEnergy(), DECIMALS))
+        .<ObjectNode>set("indoorPeakF", temperature(end.indoorPeak()))
+        .put("holds", end.holds())
+        .put("recommendedBtuh", rounded(end.recommended(), Units::btuh));
   }
 
   private static BigDecimal hours(OptionalInt minutes) {

@@ -1,9 +1,11 @@
 package org.shopclime.run;
 
 import java.util.List;
+import java.util.Optional;
 import org.shopclime.air.AirState;
 import org.shopclime.unit.Compressor;
 import org.shopclime.unit.DuctlessHeatPump;
+import org.shopclime.unit.DustBand;
 import org.shopclime.unit.PortableUnit;
 import org.shopclime.unit.Rating;
 import org.shopclime.unit.RoomPlant;
@@ -37,15 +39,67 @@ public final class Cooling {
     VARIABLE_HEAT_PUMP
   }
 
+  /** What lost airflow comes with. */
+  public enum Dust {
+    /** Less air through a clean coil: the kind end of {@link DustBand}. */
+    LESS_AIR,
+    /** A dirty coil: the unkind end. */
+    DIRTY_COIL;
+
+    /**
+     * Capacity lost at the rating point.
+     *
+     * @param airflow part of the clean airflow that is left, 0.3 to 1
+     * @return part of the clean capacity
+     */
+    public double capacityLost(double airflow) {
+      return end(airflow).capacityGivenBack();
+    }
+
+    /**
+     * Electricity for the same cooling beyond that of the clean unit.
+     *
+     * @param airflow part of the clean airflow that is left, 0.3 to 1
+     * @return part of the clean unit's
+     */
+    public double extraEnergy(double airflow) {
+      return end(airflow).energy() - 1;
+    }
+
+    private DustBand.End end(double airflow) {
+      DustBand band = new DustBand(1 - airflow);
+      return this == DIRTY_COIL ? band.unkind() : band.kind();
+    }
+  }
+
   /**
-   * A label.
+   * A label, and how dusty the unit is.
    *
    * @param capacity rated total capacity, W
    * @param efficiency rated cooling for each watt, W/W
    * @param label which rating that is
    * @param airflow part of the clean indoor airflow that dust leaves, 0.3 to 1
+   * @param dust what that comes with
    */
-  public record Plate(double capacity, double efficiency, Label label, double airflow) {}
+  public record Plate(double capacity, double efficiency, Label label, double airflow, Dust dust) {
+
+    /**
+     * A label, its lost airflow that of a clean coil.
+     *
+     * @param capacity rated total capacity, W
+     * @param efficiency rated cooling for each watt, W/W
+     * @param label which rating that is
+     * @param airflow part of the clean indoor airflow that dust leaves, 0.3 to 1
+     */
+    public Plate(double capacity, double efficiency, Label label, double airflow) {
+      this(capacity, efficiency, label, airflow, Dust.LESS_AIR);
+    }
+
+    /** The end of the band, where the coil is dirty. */
+    private Optional<DustBand.End> dirt() {
+      return dust == Dust.DIRTY_COIL ? Optional.of(dust.end(airflow)) : Optional.empty();
+    }
+  }
 
   /** Asks a unit for all it can do. */
   private interface Plant {
@@ -80,13 +134,12 @@ public final class Cooling {
     Rating rating = new Rating(plate.capacity(), window.ratedPower());
     return switch (kind) {
       case WINDOW -> {
-        RoomUnit dusty = window.withAirflowFraction(plate.airflow());
+        RoomUnit dusty =
+            plate.dirt().map(window::withDust).orElse(window.withAirflowFraction(plate.airflow()));
         yield (outdoor, water, air) -> Able.of(dusty.at(outdoor, air));
       }
-      case PORTABLE_ONE_HOSE ->
-          onOff(PortableUnit.oneHose(rating).withAirflowFraction(plate.airflow()));
-      case PORTABLE_TWO_HOSES ->
-          onOff(PortableUnit.twoHoses(rating).withAirflowFraction(plate.airflow()));
+      case PORTABLE_ONE_HOSE -> onOff(dusty(PortableUnit.oneHose(rating), plate));
+      case PORTABLE_TWO_HOSES -> onOff(dusty(PortableUnit.twoHoses(rating), plate));
       case HEAT_PUMP -> onOff(heatPump(rating, plate, Compressor.singleSpeed()));
       case VARIABLE_HEAT_PUMP -> {
         RoomPlant pump = heatPump(rating, plate, Compressor.variableSpeed());
@@ -101,10 +154,17 @@ public final class Cooling {
         Able.onOff(plant, air, new AirState(outdoor, water, air.pressure()));
   }
 
+  private static PortableUnit dusty(PortableUnit clean, Plate plate) {
+    return plate.dirt().map(clean::withDust).orElse(clean.withAirflowFraction(plate.airflow()));
+  }
+
   /** How it heats is not asked here, so its heating label may be any. */
   private static RoomPlant heatPump(Rating rating, Plate plate, Compressor compressor) {
-    return DuctlessHeatPump.usual(rating, rating, compressor)
-        .withAirflowFraction(plate.airflow())
+    DuctlessHeatPump clean = DuctlessHeatPump.usual(rating, rating, compressor);
+    return plate
+        .dirt()
+        .map(clean::withDust)
+        .orElse(clean.withAirflowFraction(plate.airflow()))
         .cooling();
   }
 

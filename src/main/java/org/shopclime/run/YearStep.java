@@ -277,6 +277,8 @@ final class YearStep {
       able = null;
       if (heldBy[cooledByUnit] == 0) {
         letGo();
+      } else {
+        letGoBrought();
       }
       goes = control();
     }
@@ -287,6 +289,21 @@ final class YearStep {
     release();
     Arrays.fill(heldBy, 0);
     march.lookAgain(drivers);
+  }
+
+  /** Rooms that were brought to their set points are brought there anew. */
+  private void letGoBrought() {
+    boolean any = false;
+    for (int room = 0; room < rooms; room++) {
+      if (constant[room] != 0) {
+        constant[room] = 0;
+        drivers.airSource(room, base[room]);
+        any = true;
+      }
+    }
+    if (any) {
+      march.lookAgain(drivers);
+    }
   }
 
   /** Finds the air flows of the air found; tells how far off they were, in units of what may be. */

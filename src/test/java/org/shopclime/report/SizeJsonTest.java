@@ -37,7 +37,8 @@ class SizeJsonTest {
           "GramsM2Day",
           "In",
           "M",
-          "Perm");
+          "Perm",
+          "Share");
   private static final Set<String> WITHOUT_UNIT =
       Set.of("hour", "month", "months", "mostMonth", "share", "relativeHumidity");
   private static final double ROUNDING = 0.0051;
