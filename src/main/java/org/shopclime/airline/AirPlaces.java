@@ -68,7 +68,7 @@ public final class AirPlaces {
         places,
         changes(best, owned.demand()),
         changes(best, owned.blasting()),
-        curve());
+        curve(tried));
   }
 
   private static Tried of(List<Tried> tried, Ranking.Ranked ranked) {
@@ -292,7 +292,12 @@ public final class AirPlaces {
         run.sites(best.found(), hour).coldest());
   }
 
-  private List<VentPoint> curve() {
+  private List<VentPoint> curve(List<Tried> tried) {
+    Optional<PlaceRun.Found> near =
+        tried.stream()
+            .filter(each -> each.placement().kind() == Placement.Kind.GRILLES_TO_ROOM)
+            .map(Tried::found)
+            .findFirst();
     Placement grilles =
         Placement.usual().stream()
             .filter(each -> each.kind() == Placement.Kind.GRILLES_TO_ROOM)
@@ -311,7 +316,7 @@ public final class AirPlaces {
                           Side.ROOM, Side.ROOM, area, grilles.venting().openings().height()),
                       grilles.intake());
               PlaceRun run = hot(at);
-              PlaceRun.Found found = run.lived();
+              PlaceRun.Found found = run.lived(near);
               return new VentPoint(area, found.place().air().at(run.peakHour(found)));
             })
         .toList();

@@ -25,15 +25,21 @@ import org.shopclime.run.RoomTooHot;
  * network with the machine's heat in it; how long the machine runs and what heat it gives where
  * comes hour by hour from its line in that air. Both are repeated until neither moves.
  *
- * <p>Limits: ends when no hour of the place moves by {@value #CLOSE} K, about what a repeating day
+ * <p>Limits: ends when no hour of place and room moves by {@value #CLOSE} K, about what a repeating day
  * is found to. A place beyond 150 °C is told as that: the machine has long switched off.
  */
 final class PlaceRun {
 
   /** Largest change of an hour of the place between the last two rounds, K. */
-  static final double CLOSE = 0.002;
+  static final double CLOSE = 0.005;
 
   private static final int MOST_ROUNDS = 25;
+  private static final double LEAST_SHARE = 1e-3;
+
+  /** Bounds of what an hour of the place may answer to a guess of it. */
+  private static final double MOST_SLOPE = 0.6;
+
+  private static final double LEAST_SLOPE = 0.3;
 
   /** Power of a fan for each m³/s it moves: 0.35 W/cfm, common practice of small fans. */
   private static final double FAN_POWER = 0.35 / Trade.CFM;
@@ -115,17 +121,23 @@ final class PlaceRun {
 
   /** The day as it is lived. */
   Found lived() {
+    return lived(Optional.empty());
+  }
+
+  /** The same, found sooner from something near. */
+  Found lived(Optional<Found> near) {
     return settle(
         machine -> {
           PlacedRun.Day day = run.lived(machine, cooling);
           return new Found(
               machine, day.rooms().get(place), day.rooms().get(room), Optional.of(day));
-        });
+        },
+        near);
   }
 
   /** The day with the work room held at a temperature. */
   Found held(double celsius) {
-    return settle(machine -> held(machine, celsius));
+    return settle(machine -> held(machine, celsius), Optional.empty());
   }
 
   /** The same with a machine as it is. */
@@ -145,46 +157,86 @@ final class PlaceRun {
     Found run(PlacedMachine machine);
   }
 
-  private Found settle(Runner runner) {
-    Profile outdoors = Profile.of(model::outdoor);
-    RoomHours start =
-        new RoomHours(outdoors, Profile.of(model::outdoorHumidityRatio), Profile.of(hour -> 0));
-    Profile wished = Profile.of(hour -> model.setPoint(room));
-    Profile wishedWater = Profile.of(hour -> model.wishedHumidityRatio(room));
-    RoomHours work = new RoomHours(wished, wishedWater, start.plant());
-    Found found = null;
-    RoomHours at = place == room ? work : start;
+  private Found settle(Runner runner, Optional<Found> near) {
+    Profile none = Profile.of(hour -> 0);
+    RoomHours work =
+        near.map(Found::room)
+            .orElseGet(
+                () ->
+                    new RoomHours(
+                        Profile.of(hour -> model.setPoint(room)),
+                        Profile.of(hour -> model.wishedHumidityRatio(room)),
+                        none));
+    RoomHours at =
+        near.map(Found::place)
+            .orElseGet(
+                () ->
+                    place == room
+                        ? work
+                        : new RoomHours(
+                            Profile.of(model::outdoor),
+                            Profile.of(model::outdoorHumidityRatio),
+                            none));
+    return settle(runner, at, work);
+  }
+
+  private Found settle(Runner runner, RoomHours at, RoomHours work) {
+    Optional<Found> found = Optional.empty();
+    Optional<RoomHours> before = Optional.empty();
+    RoomHours guess = at;
+    RoomHours around = work;
     double share = 1;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Found next;
       try {
-        next = runner.run(machine(at, work, share));
+        next = runner.run(machine(guess, around, share));
       } catch (RoomTooHot tooHot) {
         // No machine runs on in such heat; it is told as the hottest that is told of a place.
-        if (place == room || share < 1e-3) {
+        if (place == room || share < LEAST_SHARE) {
           throw tooHot;
         }
         share /= 2;
         continue;
       }
-      double moved = found == null ? Double.POSITIVE_INFINITY : moved(found, next);
-      found = next;
-      at = next.place();
-      work = next.room();
-      if (moved < CLOSE) {
-        break;
+      if (isClose(guess, next.place()) && isClose(around, next.room())) {
+        return next;
       }
+      RoomHours better =
+          before.isPresent()
+              ? secant(before.get(), found.orElseThrow().place(), guess, next.place())
+              : next.place();
+      found = Optional.of(next);
+      before = Optional.of(guess);
+      guess = better;
+      around = next.room();
     }
-    return found;
+    return found.orElseThrow();
   }
 
-  private static double moved(Found one, Found other) {
-    double moved = 0;
+  private static boolean isClose(RoomHours one, RoomHours other) {
     for (int hour = 1; hour <= 24; hour++) {
-      moved = Math.max(moved, Math.abs(one.place().air().at(hour) - other.place().air().at(hour)));
-      moved = Math.max(moved, Math.abs(one.room().air().at(hour) - other.room().air().at(hour)));
+      if (!(Math.abs(one.air().at(hour) - other.air().at(hour)) < CLOSE)) {
+        return false;
+      }
     }
-    return moved;
+    return true;
+  }
+
+  /** Where two guesses and what they led to point, hour by hour. */
+  private static RoomHours secant(RoomHours x0, RoomHours y0, RoomHours x1, RoomHours y1) {
+    Profile air =
+        Profile.of(
+            hour -> {
+              double run = x1.air().at(hour) - x0.air().at(hour);
+              double rise = y1.air().at(hour) - y0.air().at(hour);
+              double slope =
+                  Math.abs(run) < CLOSE
+                      ? 0
+                      : Math.max(-LEAST_SLOPE, Math.min(MOST_SLOPE, rise / run));
+              return x1.air().at(hour)
+                  + (y1.air().at(hour) - x1.air().at(hour)) / (1 - slope);
+            });
+    return new RoomHours(air, y1.water(), y1.plant());
   }
 
   /** The machine's heat and air with place and room as they are. */

@@ -433,15 +433,20 @@ final class DayRunner {
 
   /** Finds the water of rooms that share air: each takes in the mean of the other's. */
   private void shareWater(DayKind kind, int slot, double coil) {
-    boolean found = place.isEmpty();
+    if (place.isEmpty()) {
+      return;
+    }
+    int[] both = {place.get().place(), place.get().other(place.get().place())};
+    double[] most = {saturated(march.meanAir(both[0])), saturated(march.meanAir(both[1]))};
+    boolean found = false;
     for (int round = 0; round < MOST_SHARES && !found; round++) {
       found = true;
-      for (int r = 0; r < model.rooms(); r++) {
-        if (place.get().concerns(r)) {
-          double mean = look(r, around(r, kind, slot), r == room ? coil : 0).mean();
-          found &= Math.abs(mean - means[r]) < NEAR_SHARED;
-          means[r] = mean;
-        }
+      for (int i = 0; i < both.length; i++) {
+        int r = both[i];
+        double taken = r == room ? coil : 0;
+        double mean = moisture.look(r, around(r, kind, slot), most[i], taken).mean();
+        found &= Math.abs(mean - means[r]) < NEAR_SHARED;
+        means[r] = mean;
       }
     }
   }

@@ -13,7 +13,7 @@ import org.shopclime.heat.Drivers;
 final class PlaceAir {
 
   /** How near the air at which the flow is taken must be to the air of the step, K. */
-  private static final double NEAR = 0.002;
+  private static final double NEAR = 0.01;
 
   /**
    * Part of a miss by which the next guess is moved: a flow that goes by the root of a difference
@@ -107,10 +107,5 @@ final class PlaceAir {
   /** The room on the other side. */
   int other(int room) {
     return room == machine.place() ? machine.room() : machine.place();
-  }
-
-  /** Whether two rooms share air. */
-  boolean concerns(int room) {
-    return room == machine.place() || room == machine.room();
   }
 }
