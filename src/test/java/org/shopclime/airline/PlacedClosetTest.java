@@ -39,13 +39,11 @@ class PlacedClosetTest {
     Build build = TestShops.layers(TestShops.resisting(2));
     List<Face> faces = new ArrayList<>();
     for (int side = 0; side < 4; side++) {
-      faces.add(
-          TestShops.face("Wall " + side, Part.WALL, "nothing", 90 * side, 90, 6, 3, build));
+      faces.add(TestShops.face("Wall " + side, Part.WALL, "nothing", 90 * side, 90, 6, 3, build));
     }
     faces.add(TestShops.face("Ceiling", Part.CEILING, "nothing", 0, 0, 6, 6, build));
     faces.add(TestShops.face("Floor", Part.FLOOR, "nothing", 0, 180, 6, 6, build));
-    Room room =
-        TestShops.room("Shop", RoomUse.COOLED, 36, 3, ROOM, faces.toArray(Face[]::new));
+    Room room = TestShops.room("Shop", RoomUse.COOLED, 36, 3, ROOM, faces.toArray(Face[]::new));
     return TestShops.shop(room.withGains(Examples.shop("insulated").rooms().get(0).gains()));
   }
 
@@ -84,16 +82,17 @@ class PlacedClosetTest {
   /**
    * By pencil, U of the partition: films 2 × 0.121, drywall 2 × 0.079, air 0.16 m²·K/W: 1.79; studs
    * 0.74 in place of the air, a quarter: 0.88; together 1.56 W/(m²·K), 17.5 W/K of 121 ft². 600 W,
-   * vents 1.83 m apart, m = 0.65 A/√2 (353/T) √(2 · 9.81 · 1.83 ΔT/T), 1015 J/(kg·K). 0.0232 m² (1/4
-   * ft²): at 42.4 °C 0.0168 kg/s take 296 W, faces 304. 0.0929 m² (1 ft²): at 33.8 °C 0.0498 kg/s
-   * take 445 W, faces 154. 0.279 m² (3 ft²): at 29.6 °C 0.1107 kg/s take 519 W, faces 81.
+   * vents 1.83 m apart, m = 0.65 A/√2 (353/T) √(2 · 9.81 · 1.83 ΔT/T), 1015 J/(kg·K). 0.0232 m²
+   * (1/4 ft²): at 42.4 °C 0.0168 kg/s take 296 W, faces 304. 0.0929 m² (1 ft²): at 33.8 °C 0.0498
+   * kg/s take 445 W, faces 154. 0.279 m² (3 ft²): at 29.6 °C 0.1107 kg/s take 519 W, faces 81.
    */
   @ParameterizedTest
   @CsvSource({"0.0232, 42.4", "0.0929, 33.8", "0.279, 29.6"})
   void threeVentsInARunAndByPencil(double area, double pencil) {
     Venting grilles = Venting.openings(Side.ROOM, Side.ROOM, area, 1.83);
     PlacedShop placed = stair();
-    double found = run(placed).held(machine(placed, grilles, WATTS, RADIANT), ROOM).get(1).air().at(15);
+    double found =
+        run(placed).held(machine(placed, grilles, WATTS, RADIANT), ROOM).get(1).air().at(15);
     AirState room = AirState.ofRelativeHumidity(ROOM, 0.5, TestShops.PRESSURE);
     ClosetBalance balance =
         ClosetBalance.of(
@@ -119,8 +118,8 @@ class PlacedClosetTest {
 
   /**
    * A fan of 0.1 m³/s from the room to outdoors takes 1.165 kg/m³ · 1025 J/(kg·K) · 0.1 = 119 W/K;
-   * with faces 17.5 W/K the closet is 600/137 = 4.4 K above the room. The room gets 17.5 · 4.4 = 77 W
-   * by its faces and 119 · 10 = 1194 W by outdoor air in place of its own, as its leaks are none
+   * with faces 17.5 W/K the closet is 600/137 = 4.4 K above the room. The room gets 17.5 · 4.4 = 77
+   * W by its faces and 119 · 10 = 1194 W by outdoor air in place of its own, as its leaks are none
    * with the fan off.
    */
   @Test
