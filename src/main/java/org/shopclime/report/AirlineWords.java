@@ -65,8 +65,9 @@ public final class AirlineWords {
         + name
         + ". It reaches "
         + Shown.temperature(best.placePeak(), units)
-        + " there "
+        + " there ("
         + clock.during(best.peakHour())
+        + ")"
         + hot
         + ", "
         + room(best)
