@@ -78,6 +78,24 @@ final class AirOpenings {
    */
   double flow(
       int room, double celsius, HourAir out, Plan plan, int slot, int slots, double[] byComponent) {
+    return flow(room, celsius, out, plan, slot, slots, 0, byComponent);
+  }
+
+  /**
+   * The same for a room that another one takes air from.
+   *
+   * @param through dry air that leaves it for outdoors by way of another room, kg/s; below 0 where
+   *     outdoor air comes into it that way, which is not counted here
+   */
+  double flow(
+      int room,
+      double celsius,
+      HourAir out,
+      Plan plan,
+      int slot,
+      int slots,
+      double through,
+      double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
     double density = typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
     double leak =
@@ -92,8 +110,9 @@ final class AirOpenings {
     if (byComponent != null) {
       byComponent[air.leakage().index()] = leak * density;
     }
-    if (!air.fans().isEmpty()) {
-      volume += fans(air.fans(), plan.fans(), leak, density, slot, slots, byComponent);
+    if (!air.fans().isEmpty() || through != 0) {
+      double each = through / density;
+      volume += fans(air.fans(), plan.fans(), leak, each, density, slot, slots, byComponent);
     }
     for (int i = 0; i < air.doors().size(); i++) {
       RoomAir.DoorPlace place = air.doors().get(i);
@@ -122,6 +141,7 @@ final class AirOpenings {
       List<RoomAir.FanPlace> places,
       List<DaySlots> running,
       double leak,
+      double through,
       double density,
       int slot,
       int slots,
@@ -131,8 +151,8 @@ final class AirOpenings {
     }
     double volume = 0;
     for (int each = slot; each < slot + slots; each++) {
-      double out = 0;
-      double in = 0;
+      double out = Math.max(0, through);
+      double in = Math.max(0, -through);
       double balanced = 0;
       for (int i = 0; i < places.size(); i++) {
         double flow = places.get(i).fan().flow() * running.get(i).at(each);
@@ -144,7 +164,8 @@ final class AirOpenings {
       }
       double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
       double unbalanced = Math.min(in, out) + excess;
-      volume += (unbalanced + balanced) / slots;
+      // What comes in by way of another room is that room's outdoor air.
+      volume += (unbalanced + balanced - Math.max(0, -through)) / slots;
       if (byComponent != null) {
         double part = in + out == 0 ? 0 : unbalanced / (in + out);
         for (int i = 0; i < places.size(); i++) {

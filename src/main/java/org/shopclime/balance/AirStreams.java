@@ -48,6 +48,24 @@ public final class AirStreams {
   }
 
   /**
+   * Outdoor air entering a room that another one takes air from.
+   *
+   * @param room index of the room
+   * @param celsius its air temperature, °C
+   * @param kind working or idle day
+   * @param slot first five-minute slot
+   * @param slots number of slots, within one hour
+   * @param through dry air that leaves it for outdoors by way of another room, kg/s, made up by its
+   *     leaks as that of a fan is; below 0 where outdoor air comes in that way, which is not
+   *     counted here and keeps leaks back
+   * @return kg of dry air a second; below 0 never
+   */
+  public double total(int room, double celsius, DayKind kind, int slot, int slots, double through) {
+    HourAir out = outdoors[slot / DaySlots.PER_HOUR];
+    return openings.flow(room, celsius, out, plans.get(kind).get(room), slot, slots, through, null);
+  }
+
+  /**
    * Outdoor air entering a room, by line.
    *
    * @param room index of the room

@@ -9,6 +9,7 @@ import org.shopclime.envelope.Season;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.Schedule;
 import org.shopclime.shop.Shop;
 
 /**
@@ -26,6 +27,9 @@ public final class ShopModel {
     /** Left to float, for days without a unit. */
     FREE
   }
+
+  /** √(2 · 1.3 Pa / 1.2 kg/m³), m/s. */
+  private static final double SPEED_AT_USUAL_PRESSURE = Math.sqrt(2 * 1.3 / 1.2);
 
   private final ShopOnDay parts;
   private final HotDay day;
@@ -347,6 +351,29 @@ public final class ShopModel {
    */
   public DaySlots working() {
     return parts.week().working();
+  }
+
+  /**
+   * Effective leakage area of a room to outdoors.
+   *
+   * @param room index
+   * @return m² at 4 Pa; of a room told by constant air changes the area through which that air
+   *     passes at 1.3 Pa, a usual pressure of wind and stack (common practice: 1 to 2 Pa)
+   */
+  public double leakageArea(int room) {
+    RoomAir air = skeleton.air().get(room);
+    return air.leakageArea() + air.constantFlow() / SPEED_AT_USUAL_PRESSURE;
+  }
+
+  /**
+   * A schedule on the day.
+   *
+   * @param schedule what goes on when
+   * @param kind working or idle day
+   * @return standard time
+   */
+  public DaySlots slots(Schedule schedule, DayKind kind) {
+    return parts.week().slots(schedule, kind);
   }
 
   /**

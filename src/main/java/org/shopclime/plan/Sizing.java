@@ -255,8 +255,12 @@ public final class Sizing {
         ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room(shop));
   }
 
-  /** Heat lost in the cold. */
-  WinterAnswer winter() {
+  /**
+   * Heat lost in the cold.
+   *
+   * @return design temperature and loss
+   */
+  public WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
     Optional<Double> typed = shop.place().typedCold();
     double design = typed.orElseGet(() -> TypicalYearBias.design99(climate.winter()));
@@ -301,13 +305,23 @@ public final class Sizing {
     };
   }
 
-  /** The shop's own unit in its room. */
-  static Optional<Cooling> cooling(Shop shop) {
+  /**
+   * The shop's own unit in its room.
+   *
+   * @param shop a shop that passed its checks
+   * @return the unit, if there is one
+   */
+  public static Optional<Cooling> cooling(Shop shop) {
     return shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop)));
   }
 
-  /** The room the unit cools: the one it names, or the first cooled one, or the first. */
-  static int room(Shop shop) {
+  /**
+   * The room the unit cools: the one it names, or the first cooled one, or the first.
+   *
+   * @param shop a shop that passed its checks
+   * @return index of the room
+   */
+  public static int room(Shop shop) {
     int first = -1;
     for (int room = 0; room < shop.rooms().size(); room++) {
       if (shop.unit().isPresent()

@@ -61,6 +61,7 @@ final class PathWords {
       case "place" -> "Place";
       case "work" -> "Working hours";
       case "prices" -> "Prices";
+      case "air" -> "Compressed air";
       default -> path;
     };
   }

@@ -15,6 +15,7 @@ import org.shopclime.quantity.UnitSystem;
  * @param rooms rooms, attic and loft included; the first is the work room
  * @param unit the cooling unit, if there is one
  * @param prices what energy and changes cost
+ * @param air what is known of the compressor and its line
  */
 public record Shop(
     @Say(label = "Name", help = "What you call this shop.") String name,
@@ -24,7 +25,8 @@ public record Shop(
     @Say(label = "Working time") Work work,
     @Say(label = "Rooms") List<Room> rooms,
     @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
-    @Say(label = "Prices", otherwise = "{}") Prices prices) {
+    @Say(label = "Prices", otherwise = "{}") Prices prices,
+    @Say(label = "Compressed air", otherwise = "{}") CompressedAir air) {
 
   /** Copies the list. */
   public Shop {
@@ -50,7 +52,7 @@ public record Shop(
       Work work,
       List<Room> rooms,
       Optional<CoolingUnit> unit) {
-    this(name, note, units, place, work, rooms, unit, Prices.unsaid());
+    this(name, note, units, place, work, rooms, unit, Prices.unsaid(), CompressedAir.unsaid());
   }
 
   /**
@@ -60,7 +62,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withName(String name) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -70,7 +72,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnits(UnitSystem units) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -80,7 +82,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPlace(Place place) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -90,7 +92,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withWork(Work work) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -100,7 +102,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withRooms(List<Room> rooms) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -110,7 +112,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnit(Optional<CoolingUnit> unit) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 
   /**
@@ -120,6 +122,16 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPrices(Prices prices) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+  }
+
+  /**
+   * The same with other compressed air.
+   *
+   * @param air what is known of the compressor and its line
+   * @return the changed record
+   */
+  public Shop withAir(CompressedAir air) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
   }
 }

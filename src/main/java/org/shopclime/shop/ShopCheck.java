@@ -20,6 +20,8 @@ public final class ShopCheck {
 
   private static final double SHARES_SLACK = 1e-9;
 
+  private static final double HOUR = 3600;
+
   private final Shop shop;
   private final UnitSystem units;
   private final List<Problem> problems = new ArrayList<>();
@@ -58,6 +60,7 @@ public final class ShopCheck {
     check.place(stations);
     check.rooms();
     check.unit();
+    check.air();
     Findings prices = PricesCheck.check(shop.prices());
     check.problems.addAll(prices.problems());
     check.warnings.addAll(prices.warnings());
@@ -250,6 +253,15 @@ public final class ShopCheck {
     } else if (!known.contains(face.behind())) {
       String takes = "one of " + BriefText.quoted(Nearest.to(face.behind(), known, known.size()));
       problems.add(new Problem(path + ".behind", "\"" + face.behind() + "\"", takes));
+    }
+  }
+
+  private void air() {
+    double together = shop.air().tools().together();
+    if (together > HOUR) {
+      String found = Quantities.show(Kind.DURATION, together, units) + " together";
+      problems.add(
+          new Problem("air.tools", found, "at most 60 min: tools are used one after the other"));
     }
   }
 
