@@ -331,6 +331,16 @@ public final class ShopYear {
   }
 
   /**
+   * Minutes by which the wall clock is ahead of standard time.
+   *
+   * @param hour 0 to 8,759
+   * @return 60 under daylight saving, else 0
+   */
+  public int minutesAhead(int hour) {
+    return DaySlots.minutesAhead(shop.work().clock(), YearWeeks.date(hour));
+  }
+
+  /**
    * Whether the cooling of a room is switched on.
    *
    * @param room index of the room

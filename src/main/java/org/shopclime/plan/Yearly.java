@@ -98,9 +98,14 @@ public final class Yearly {
     warnings.addAll(GainWarnings.of(shop));
     warnings.addAll(ofPrices());
     YearBill bill = bill(described, weather, steps);
+    Optional<HabitAnswer> habits =
+        unit.flatMap(
+            owned ->
+                new Habits(shop, HotDays.of(shop.place(), climates), weather, owned, bill.prices())
+                    .answer(described.year(), steps, 0.8, 1));
     steps.at("done", 1);
     return new YearAnswer(
-        shop, home.station(), file, room, unit, described, alone, bill, warnings, notes);
+        shop, home.station(), file, room, unit, described, alone, bill, warnings, notes, habits);
   }
 
   private YearBill bill(YearResult described, YearWeather weather, Steps steps) {

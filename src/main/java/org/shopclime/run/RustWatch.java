@@ -40,7 +40,9 @@ public final class RustWatch {
   /** Time constant of the heavy casting, s. */
   static final double CASTING_SECONDS = DENSITY * SPECIFIC_HEAT * CASTING_MM / 1000 / 2 / FILM;
 
+  private static final double DRIEST = 1e-6;
   private static final int HOURS = YearWeather.HOURS;
+  private static final double FREEZING = 0;
   private static final double HOUR = 3600;
 
   private final YearResult year;
@@ -102,7 +104,9 @@ public final class RustWatch {
    * @return that of the hour's mean humidity ratio, °C
    */
   public double dewPoint(int hour) {
-    return MoistAir.dewPoint(year.at(Figure.HUMIDITY_RATIO, room, hour), pressure);
+    // Air that a coil dried wholly has no dew point; this is -84 °C.
+    return MoistAir.dewPoint(
+        Math.max(DRIEST, year.at(Figure.HUMIDITY_RATIO, room, hour)), pressure);
   }
 
   /**
@@ -137,8 +141,9 @@ public final class RustWatch {
    * @param ironWet hours in which the dew point is at or above the coldest iron
    * @param slabWet hours in which it is at or above the slab's face
    * @param wet hours in which it is at or above either
-   * @param damp hours in which the air at the coldest iron is at {@link #DAMP} or above
-   * @param bare hours in which it is at {@link #BARE} or above
+   * @param damp hours in which the air at the coldest iron is at {@link #DAMP} or above and that
+   *     iron is not frozen
+   * @param bare the same at {@link #BARE} or above
    */
   public record Count(int ironWet, int slabWet, int wet, int damp, int bare) {}
 
@@ -162,7 +167,7 @@ public final class RustWatch {
       ironWet += onIron ? 1 : 0;
       slabWet += onSlab ? 1 : 0;
       wet += onIron || onSlab ? 1 : 0;
-      double there = atIron(hour);
+      double there = iron[hour] > FREEZING ? atIron(hour) : 0;
       damp += there >= DAMP ? 1 : 0;
       bare += there >= BARE ? 1 : 0;
     }
