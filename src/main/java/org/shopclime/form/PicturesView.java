@@ -4,6 +4,8 @@ import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -12,10 +14,12 @@ import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
+import org.shopclime.plan.HabitAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.Figure;
 import org.shopclime.report.ScenarioTable;
+import org.shopclime.shop.Shop;
 
 /** The pictures of the answer and, behind further tabs, its tables and figures. */
 final class PicturesView {
@@ -45,9 +49,11 @@ final class PicturesView {
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
   private final DampView damp = new DampView();
+  private final HabitView habits;
   private final FiguresView figures = new FiguresView();
 
-  PicturesView() {
+  PicturesView(Function<Shop, Optional<HabitAnswer>> habitsOf) {
+    habits = new HabitView(habitsOf);
     JSplitPane charts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, load, day);
     charts.setName("charts");
     charts.setResizeWeight(0.45);
@@ -66,6 +72,7 @@ final class PicturesView {
     add("Heat, part by part", heat.component(), '4');
     add("Damp in the walls", damp.component(), '5');
     add("All figures", figures.component(), '6');
+    add("Leaving it on", habits.component(), '7');
   }
 
   private JComponent others() {
@@ -136,7 +143,12 @@ final class PicturesView {
     damp.show(answer, units);
   }
 
+  void showHabits(SizeAnswer answer, UnitSystem units) {
+    habits.show(answer.shop(), units);
+  }
+
   void makeStale(boolean quick, boolean whole) {
+    habits.makeStale(whole);
     damp.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);

@@ -3,6 +3,7 @@ package org.shopclime.report;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Line2D;
+import java.text.DecimalFormat;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
@@ -89,7 +90,9 @@ public final class HabitChart {
 
   private XYPlot panel(HabitYear year) {
     XYPlot plot =
-        ClimateChart.panel(text.name(year.habit()) + ", " + Shown.temperatureUnit(units), look);
+        ClimateChart.panel(text.name(year.habit()), look);
+    ((NumberAxis) plot.getRangeAxis())
+        .setNumberFormatOverride(new DecimalFormat("#,##0 " + Shown.temperatureUnit(units)));
     work(plot, year);
     boolean first = legend.getItemCount() == 0;
     Stroke solid = ChartStyle.line(THICK);
@@ -160,12 +163,20 @@ public final class HabitChart {
   }
 
   private void work(XYPlot plot, HabitYear year) {
-    for (int hour = from; hour < from + YearWeeks.HOURS; hour++) {
-      if (year.year().year().working(hour) > 0) {
-        IntervalMarker mark = new IntervalMarker(clock(hour), clock(hour) + 1, look.shade());
+    int end = from + YearWeeks.HOURS;
+    int hour = from;
+    while (hour < end) {
+      int begin = hour;
+      while (hour < end && year.year().year().working(hour) > 0) {
+        hour++;
+      }
+      if (hour > begin) {
+        IntervalMarker mark =
+            new IntervalMarker(clock(begin), clock(hour - 1) + 1, look.shade());
         mark.setAlpha(1);
         plot.addDomainMarker(mark, Layer.BACKGROUND);
       }
+      hour++;
     }
   }
 

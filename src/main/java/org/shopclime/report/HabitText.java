@@ -55,10 +55,10 @@ public final class HabitText {
     Month month = middle(answer.hotWeek());
     double more = always.cost().cooling().of(month) - demand.cost().cooling().of(month);
     String cost =
-        Math.abs(more) < 0.5
+        Math.abs(more) < 1
             ? "costs no more in " + name(month) + " than "
             : "costs "
-                + dollars(Math.abs(more))
+                + dollars(Math.rint(Math.abs(more)))
                 + (more > 0 ? " more" : " less")
                 + " in "
                 + name(month)
@@ -153,8 +153,9 @@ public final class HabitText {
 
   private static String energy(HabitYear year) {
     return Shown.grouped(Math.round(year.kilowattHours()))
-        + " kWh a year, "
-        + dollars(year.dollars());
+        + " kWh a year ("
+        + dollars(Math.rint(year.dollars()))
+        + ")";
   }
 
   private String lead() {
@@ -198,14 +199,20 @@ public final class HabitText {
       return "Water gathers neither on iron nor on the slab: the dew point stays below both.";
     }
     return "Water gathers, the dew point being at or above their own temperature: on iron in "
-        + hours(left.ironWet())
-        + " hours of the year if left on and "
-        + hours(off.ironWet())
-        + " if switched on for work; on the slab in "
-        + hours(left.slabWet())
-        + " and "
-        + hours(off.slabWet())
+        + both(left.ironWet(), off.ironWet())
+        + "; on the slab in "
+        + both(left.slabWet(), off.slabWet())
         + ".";
+  }
+
+  private static String both(int left, int off) {
+    return left == off
+        ? some(left) + " of the year, left on or not"
+        : some(left) + " of the year if left on, " + some(off) + " if switched on for work";
+  }
+
+  private static String some(int hours) {
+    return hours == 0 ? "no hour" : hours == 1 ? "1 hour" : hours(hours) + " hours";
   }
 
   /** When the iron is damp, and whether the unit could help then. */
@@ -259,11 +266,12 @@ public final class HabitText {
   static List<String> head() {
     return List.of(
         "Habit",
-        "kWh a year",
-        "$ a year",
-        "kWh hot week",
+        "kWh",
+        "$",
+        "Hot week",
         "Hot work",
         "Damp iron",
+        Shown.percent(RustWatch.BARE),
         "Wet iron",
         "Wet slab");
   }
@@ -286,6 +294,7 @@ public final class HabitText {
         hours(year.kilowattHours(from, from + YearWeeks.HOURS)),
         hours(hotWork(year)),
         hours(count.damp()),
+        hours(count.bare()),
         hours(count.ironWet()),
         hours(count.slabWet()));
   }
@@ -296,11 +305,14 @@ public final class HabitText {
 
   /** What stands in the table. */
   static String note() {
-    return "Hot work, damp and wet: hours of the year. Hot work: working hours warmer than 1 °F above"
+    return "kWh and $: the unit's alone, a year; hot week: its kWh in the hottest week. All else:"
+        + " hours of the year. Hot work: working hours warmer than 1 °F above"
         + " the wished temperature, the first hour counted. Damp iron: "
         + Shown.percent(RustWatch.DAMP)
-        + " relative humidity or more at its face. Wet: the dew point at or above its temperature."
-        + " Money and kWh are the unit's alone.";
+        + " relative humidity or more at its face; beside it "
+        + Shown.percent(RustWatch.BARE)
+        + " or more, where bare steel begins to rust. Wet: the dew point at or above its"
+        + " temperature.";
   }
 
   /** When a week begins, as "the week from July 21". */
