@@ -6,6 +6,8 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.AbstractAction;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollBar;
@@ -16,10 +18,12 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
+import org.shopclime.plan.HabitAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.Figure;
 import org.shopclime.report.ScenarioTable;
+import org.shopclime.shop.Shop;
 
 /** The pictures of the answer and, behind further tabs, its tables and figures. */
 final class PicturesView {
@@ -50,9 +54,11 @@ final class PicturesView {
               + " U-factor, heat for each area and degree.");
   private final UnitView unit = new UnitView();
   private final DampView damp = new DampView();
+  private final HabitView habits;
   private final FiguresView figures = new FiguresView();
 
-  PicturesView() {
+  PicturesView(Function<Shop, Optional<HabitAnswer>> habitsOf) {
+    habits = new HabitView(habitsOf);
     JSplitPane charts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, load, day);
     charts.setName("charts");
     charts.setResizeWeight(0.45);
@@ -72,6 +78,7 @@ final class PicturesView {
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());
     add("Damp", "Damp in the walls", damp.component());
+    add("Habits", "Leaving it on, or switching it on", habits.component());
     add("Figures", "All figures", figures.component());
   }
 
@@ -169,8 +176,13 @@ final class PicturesView {
     damp.show(answer, units);
   }
 
+  void showHabits(SizeAnswer answer, UnitSystem units) {
+    habits.show(answer.shop(), units);
+  }
+
   void makeStale(boolean quick, boolean whole) {
     unit.makeStale(whole);
+    habits.makeStale(whole);
     damp.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);
