@@ -55,9 +55,9 @@ final class AirOpenings {
    */
   record Plan(List<DaySlots> fans, List<DaySlots> doors) {
 
-    static Plan of(RoomAir air, Function<Schedule, DaySlots> day) {
+    static Plan of(RoomAir air, double roomCelsius, Function<Schedule, DaySlots> day) {
       return new Plan(
-          air.fans().stream().map(place -> day.apply(place.fan().when())).toList(),
+          air.fans().stream().map(place -> place.runs(roomCelsius, day)).toList(),
           air.doors().stream()
               .map(place -> DaySlots.opened(day.apply(place.when()), place.secondsPerHour()))
               .toList());
@@ -135,11 +135,12 @@ final class AirOpenings {
       double in = 0;
       double balanced = 0;
       for (int i = 0; i < places.size(); i++) {
-        double flow = places.get(i).fan().flow() * running.get(i).at(each);
+        double flow = places.get(i).fan().exchanged() * running.get(i).at(each);
         switch (places.get(i).fan().way()) {
           case OUT -> out += flow;
           case IN -> in += flow;
           case BALANCED -> balanced += flow;
+          case FILTERED_RETURN -> {} // stays in the room
         }
       }
       double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
@@ -151,7 +152,7 @@ final class AirOpenings {
           Fan fan = places.get(i).fan();
           double share = fan.way() == FanWay.BALANCED ? 1 : part;
           byComponent[places.get(i).component().index()] +=
-              share * fan.flow() * running.get(i).at(each) * density / slots;
+              share * fan.exchanged() * running.get(i).at(each) * density / slots;
         }
       }
     }

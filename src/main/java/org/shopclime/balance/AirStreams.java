@@ -26,8 +26,11 @@ public final class AirStreams {
     }
     for (DayKind kind : DayKind.values()) {
       List<AirOpenings.Plan> rooms = new ArrayList<>();
-      for (RoomAir air : skeleton.air()) {
-        rooms.add(AirOpenings.Plan.of(air, schedule -> week.slots(schedule, kind)));
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        double celsius = skeleton.rooms().get(room).setPoint();
+        rooms.add(
+            AirOpenings.Plan.of(
+                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, kind)));
       }
       plans.put(kind, rooms);
     }

@@ -15,6 +15,7 @@ import org.shopclime.quantity.UnitSystem;
  * @param rooms rooms, attic and loft included; the first is the work room
  * @param unit the cooling unit, if there is one
  * @param prices what energy and changes cost
+ * @param flue a burner in the shop, by how its gases leave
  */
 public record Shop(
     @Say(label = "Name", help = "What you call this shop.") String name,
@@ -24,7 +25,12 @@ public record Shop(
     @Say(label = "Working time") Work work,
     @Say(label = "Rooms") List<Room> rooms,
     @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
-    @Say(label = "Prices", otherwise = "{}") Prices prices) {
+    @Say(label = "Prices", otherwise = "{}") Prices prices,
+    @Say(
+            label = "Flame with a flue",
+            help = "A burner in the shop and how its gases leave; for warnings about suction.",
+            otherwise = "none")
+        FlueKind flue) {
 
   /** Copies the list. */
   public Shop {
@@ -50,7 +56,7 @@ public record Shop(
       Work work,
       List<Room> rooms,
       Optional<CoolingUnit> unit) {
-    this(name, note, units, place, work, rooms, unit, Prices.unsaid());
+    this(name, note, units, place, work, rooms, unit, Prices.unsaid(), FlueKind.NONE);
   }
 
   /**
@@ -60,7 +66,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withName(String name) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -70,7 +76,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnits(UnitSystem units) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -80,7 +86,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPlace(Place place) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -90,7 +96,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withWork(Work work) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -100,7 +106,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withRooms(List<Room> rooms) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -110,7 +116,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnit(Optional<CoolingUnit> unit) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 
   /**
@@ -120,6 +126,16 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPrices(Prices prices) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
+  }
+
+  /**
+   * The same with another burner.
+   *
+   * @param flue a burner in the shop, by how its gases leave
+   * @return the changed record
+   */
+  public Shop withFlue(FlueKind flue) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices, flue);
   }
 }
