@@ -79,7 +79,7 @@ final class AirOpenings {
   double flow(
       int room, double celsius, HourAir out, Plan plan, int slot, int slots, double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    double density = typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
+    double density = density(out);
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(
@@ -105,6 +105,11 @@ final class AirOpenings {
       }
     }
     return volume * density;
+  }
+
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(HourAir out) {
+    return typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
   }
 
   private double door(RoomAir.DoorPlace place, int room, double celsius, HourAir out) {

@@ -65,6 +65,16 @@ public final class AirStreams {
     flow(room, celsius, kind, slot, slots, byComponent);
   }
 
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(int hour) {
+    return openings.density(outdoors[hour - 1]);
+  }
+
+  /** Part of each slot in which each fan of a room runs. */
+  List<DaySlots> running(int room, DayKind kind) {
+    return plans.get(kind).get(room).fans();
+  }
+
   private double flow(
       int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
     HourAir out = outdoors[slot / DaySlots.PER_HOUR];

@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import org.shopclime.gain.HeatGain;
+import org.shopclime.gain.OvenBox;
 import org.shopclime.gain.OvenDay;
 import org.shopclime.shop.Gain;
 
@@ -34,7 +35,7 @@ record GainCourse(HeatGain full, DaySlots convective, DaySlots radiant) {
     double mostConvective = 0;
     double mostRadiant = 0;
     for (int slot = 0; slot < DaySlots.COUNT; slot++) {
-      HeatGain heat = HeatGain.dry(day.given(slot), org.shopclime.gain.OvenBox.RADIANT_SHARE);
+      HeatGain heat = HeatGain.dry(day.given(slot), OvenBox.RADIANT_SHARE);
       double hood = oven.exhaust() * Math.max(when.at(slot) > 0 ? 1 : 0, day.use(slot));
       convective[slot] = heat.convective() * (1 - hood);
       radiant[slot] = heat.radiant();
@@ -49,6 +50,13 @@ record GainCourse(HeatGain full, DaySlots convective, DaySlots radiant) {
 
   private static DaySlots parts(double[] watts, double most) {
     return DaySlots.of(watts).scaled(most > 0 ? 1 / most : 0);
+  }
+
+  /** Mean sensible heat of an hour ending 1 to 24, W. */
+  double mean(int hour) {
+    int first = (hour - 1) * DaySlots.PER_HOUR;
+    return full.convective() * convective.mean(first, DaySlots.PER_HOUR)
+        + full.radiant() * radiant.mean(first, DaySlots.PER_HOUR);
   }
 
   /** Sensible heat in a slot, W. */

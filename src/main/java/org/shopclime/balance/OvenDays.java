@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.shopclime.air.MoistAir;
 import org.shopclime.gain.OvenBatch;
+import org.shopclime.gain.OvenBox;
 import org.shopclime.gain.OvenDay;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.OvenBatches;
@@ -25,7 +26,7 @@ final class OvenDays {
    */
   static OvenDay of(Gain.Oven oven, double roomCelsius, DaySlots when) {
     OvenBatches batches = oven.batches().orElseThrow();
-    org.shopclime.gain.OvenBox box = GainHeat.box(oven);
+    OvenBox box = GainHeat.box(oven);
     OvenBatch batch =
         new OvenBatch(
             box,
@@ -71,6 +72,20 @@ final class OvenDays {
       }
     }
     return starts.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** The books of a day. */
+  static OvenBook book(OvenDay day) {
+    double heater = 0;
+    double room = 0;
+    double vented = 0;
+    for (int slot = 0; slot < DaySlots.COUNT; slot++) {
+      heater += day.heater(slot) * DaySlots.SECONDS;
+      room += day.given(slot) * DaySlots.SECONDS;
+      vented += day.vented(slot) * DaySlots.SECONDS;
+    }
+    return new OvenBook(
+        day.done(), day.heatUp(), day.longest(), heater, room, vented, day.carried());
   }
 
   /** Part of each slot in which a batch is in the oven, its fan on. */
