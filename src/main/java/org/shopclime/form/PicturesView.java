@@ -45,6 +45,7 @@ final class PicturesView {
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
   private final DampView damp = new DampView();
+  private final AirView air = new AirView();
   private final FiguresView figures = new FiguresView();
 
   PicturesView() {
@@ -66,6 +67,7 @@ final class PicturesView {
     add("Heat, part by part", heat.component(), '4');
     add("Damp in the walls", damp.component(), '5');
     add("All figures", figures.component(), '6');
+    add("Air and oven", air.component(), '7');
   }
 
   private JComponent others() {
@@ -134,10 +136,12 @@ final class PicturesView {
 
   void showDamp(SizeAnswer answer, UnitSystem units) {
     damp.show(answer, units);
+    air.show(answer, units);
   }
 
   void makeStale(boolean quick, boolean whole) {
     damp.makeStale(whole);
+    air.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);
     scenarios.makeStale(whole);

@@ -24,7 +24,8 @@ public final class AirPicture {
   /** What it shows. */
   public static final String CAPTION =
       "Arrows are as wide as their flow of air in that hour. Left: outdoor air coming in; right: room"
-          + " air going out; both sides are equal.";
+          + " air going out; both sides are equal. Above: air led to a hood that does not mix with"
+          + " the room's; inside: air filtered and given back.";
 
   /** Width of all arrows of one side together, px. */
   private static final double WIDEST = 96;
@@ -35,7 +36,8 @@ public final class AirPicture {
   private static final double MARGIN = 14;
   private static final double LABEL = 0.3;
   private static final double HEAD = 9;
-  private static final double CENTRE = 64;
+  private static final double CENTRE = 84;
+  private static final double TEXT = 14;
 
   private final AirAnswer air;
   private final UnitSystem units;
@@ -65,7 +67,7 @@ public final class AirPicture {
       boolean leaks = path.kind() == AirPath.Kind.LEAKS;
       add(in, leaks ? name + " in" : name, path.in());
       add(out, leaks ? name + " out" : name, path.out());
-      add(past, name + ", led to the hood", path.led());
+      add(past, "Led to " + name, path.led());
       add(returned, name + ", filtered and returned", path.returned());
     }
     double most = air.book().in();
@@ -100,7 +102,7 @@ public final class AirPicture {
    */
   public int height() {
     double box = Math.max(rows(in), rows(out)) + 2 * GAP;
-    double inside = CENTRE + GAP + rows(returned);
+    double inside = CENTRE + GAP + rows(returned) + returned.size() * TEXT;
     return (int) Math.ceil(2 * MARGIN + rows(past) + Math.max(box, inside + 2 * GAP) + ROW);
   }
 
@@ -188,40 +190,28 @@ public final class AirPicture {
     }
   }
 
-  /** Air that stays: a loop at the bottom of the box. */
+  /** Air that stays, at the bottom of the box. */
   private void returned(Graphics2D graphics, Rectangle2D box) {
-    double y = box.getMaxY() - rows(returned) - GAP / 2;
+    double y = box.getMaxY() - rows(returned) - returned.size() * TEXT - GAP / 2;
+    double reach = box.getWidth() * 0.3;
     for (Flow flow : returned) {
       double row = Math.max(ROW, wide(flow) + GAP);
-      double middle = y + row / 2;
-      double wide = Math.min(wide(flow), row - GAP);
-      double centre = box.getCenterX();
-      double reach = box.getWidth() * 0.3;
-      graphics.setColor(look.without());
-      graphics.setStroke(
-          new BasicStroke((float) Math.max(LEAST, wide / 3), BasicStroke.CAP_BUTT, 0));
-      Path2D loop = new Path2D.Double();
-      loop.moveTo(centre + reach, middle + wide / 3);
-      loop.curveTo(
-          centre + reach + 26, middle + wide / 3, centre + reach + 26, middle - wide / 3,
-          centre + reach, middle - wide / 3);
-      graphics.draw(loop);
       arrow(
           graphics,
-          centre + reach,
-          centre - reach - 14,
-          middle - wide / 3,
-          wide / 3,
+          box.getCenterX() + reach,
+          box.getCenterX() - reach,
+          y + row / 2,
+          wide(flow),
           look.without());
       graphics.setFont(look.smallFont());
       graphics.setColor(look.ink());
       write(
           graphics,
           flow.name() + " " + AirText.flow(flow.flow(), units),
-          centre,
-          middle + wide / 3 + 8,
+          box.getCenterX(),
+          y + row + TEXT / 2,
           0.5);
-      y += row;
+      y += row + TEXT;
     }
   }
 
@@ -283,7 +273,7 @@ public final class AirPicture {
       lines.add("up to " + Math.round(book.suction().pascals()) + " Pa of suction");
     }
     double height = graphics.getFontMetrics(look.font()).getHeight();
-    double space = box.getHeight() - rows(returned);
+    double space = box.getHeight() - rows(returned) - returned.size() * TEXT;
     double y = box.getY() + (space - height * (lines.size() + 1)) / 2 + height;
     graphics.setColor(look.ink());
     graphics.setFont(look.font());

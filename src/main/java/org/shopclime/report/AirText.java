@@ -108,7 +108,7 @@ public final class AirText {
             + (suction.pascals() < SLIGHT
                 ? "the shop lies less than half a pascal below outdoors"
                 : "the shop lies about "
-                    + decimals(suction.pascals())
+                    + pascals(suction.pascals())
                     + " Pa below outdoors");
     String door =
         suction
@@ -127,7 +127,7 @@ public final class AirText {
         Double.isInfinite(suction.flueLimit())
             ? ""
             : "; the flue in the shop stands "
-                + decimals(suction.flueLimit())
+                + pascals(suction.flueLimit())
                 + " Pa"
                 + (suction.endangersFlue() ? ": too little" : "");
     return Optional.of(pulled + door + flue + ".");
@@ -251,6 +251,11 @@ public final class AirText {
   private static double plainWater(double kilogramsPerSecond, UnitSystem units) {
     double perHour = kilogramsPerSecond * HOUR;
     return units == UnitSystem.SI ? perHour : Units.pounds(perHour);
+  }
+
+  /** One decimal below ten, none above. */
+  private static String pascals(double value) {
+    return value < 10 ? decimals(value) : Shown.grouped(Math.round(value));
   }
 
   private static String decimals(double value) {

@@ -103,8 +103,8 @@ public final class OvenText {
         change.recommended().isPresent()
             ? Shown.power(change.recommended().getAsDouble(), units) + " would hold"
             : "no usual size would hold";
-    return "If "
-        + change.name()
+    return Character.toUpperCase(change.name().charAt(0))
+        + change.name().substring(1)
         + ": warmest "
         + (answer.unit().isPresent() ? "working hour " : "hour ")
         + Shown.temperature(change.indoorPeak(), units)

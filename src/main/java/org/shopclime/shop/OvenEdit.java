@@ -94,6 +94,10 @@ public final class OvenEdit {
     return Optional.of(new Schedule(false, Set.copyOf(told.days()), periods));
   }
 
+  private static boolean isHood(Fan fan) {
+    return fan.use() == FanUse.OVEN_HOOD && fan.way() == FanWay.OUT && !fan.pauses();
+  }
+
   /**
    * A hood to outdoors over every oven that has none.
    *
@@ -115,6 +119,12 @@ public final class OvenEdit {
               CFM_PER_FOOT
                   * Units.feet(oven.width())
                   * Units.CUBIC_METRES_PER_SECOND_PER_CFM;
+          // A hood that runs with it already makes way for one that draws no less.
+          for (Fan fan : room.fans()) {
+            if (isHood(fan) && fan.when().equals(oven.when()) && fans.remove(fan)) {
+              flow = Math.max(flow, fan.flow());
+            }
+          }
           fans.add(
               new Fan(
                   "Hood over " + oven.name(),
