@@ -55,9 +55,9 @@ final class AirOpenings {
    */
   record Plan(List<DaySlots> fans, List<DaySlots> doors) {
 
-    static Plan of(RoomAir air, Function<Schedule, DaySlots> day) {
+    static Plan of(RoomAir air, double roomCelsius, Function<Schedule, DaySlots> day) {
       return new Plan(
-          air.fans().stream().map(place -> day.apply(place.fan().when())).toList(),
+          air.fans().stream().map(place -> place.runs(roomCelsius, day)).toList(),
           air.doors().stream()
               .map(place -> DaySlots.opened(day.apply(place.when()), place.secondsPerHour()))
               .toList());
@@ -97,7 +97,7 @@ final class AirOpenings {
       double through,
       double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    double density = typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
+    double density = density(out);
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(
@@ -124,6 +124,11 @@ final class AirOpenings {
       }
     }
     return volume * density;
+  }
+
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(HourAir out) {
+    return typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
   }
 
   private double door(RoomAir.DoorPlace place, int room, double celsius, HourAir out) {
@@ -155,11 +160,12 @@ final class AirOpenings {
       double in = Math.max(0, -through);
       double balanced = 0;
       for (int i = 0; i < places.size(); i++) {
-        double flow = places.get(i).fan().flow() * running.get(i).at(each);
+        double flow = places.get(i).fan().exchanged() * running.get(i).at(each);
         switch (places.get(i).fan().way()) {
           case OUT -> out += flow;
           case IN -> in += flow;
           case BALANCED -> balanced += flow;
+          case FILTERED_RETURN -> {} // stays in the room
         }
       }
       double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
@@ -172,7 +178,7 @@ final class AirOpenings {
           Fan fan = places.get(i).fan();
           double share = fan.way() == FanWay.BALANCED ? 1 : part;
           byComponent[places.get(i).component().index()] +=
-              share * fan.flow() * running.get(i).at(each) * density / slots;
+              share * fan.exchanged() * running.get(i).at(each) * density / slots;
         }
       }
     }

@@ -26,8 +26,11 @@ public final class AirStreams {
     }
     for (DayKind kind : DayKind.values()) {
       List<AirOpenings.Plan> rooms = new ArrayList<>();
-      for (RoomAir air : skeleton.air()) {
-        rooms.add(AirOpenings.Plan.of(air, schedule -> week.slots(schedule, kind)));
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        double celsius = skeleton.rooms().get(room).setPoint();
+        rooms.add(
+            AirOpenings.Plan.of(
+                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, kind)));
       }
       plans.put(kind, rooms);
     }
@@ -78,6 +81,16 @@ public final class AirStreams {
   public void split(
       int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
     flow(room, celsius, kind, slot, slots, byComponent);
+  }
+
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(int hour) {
+    return openings.density(outdoors[hour - 1]);
+  }
+
+  /** Part of each slot in which each fan of a room runs. */
+  List<DaySlots> running(int room, DayKind kind) {
+    return plans.get(kind).get(room).fans();
   }
 
   private double flow(

@@ -7,6 +7,7 @@ import org.shopclime.climate.DesignDays;
 import org.shopclime.climate.HotDay;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Network;
+import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Schedule;
@@ -342,6 +343,47 @@ public final class ShopModel {
    */
   public AirStreams streams() {
     return parts.streams();
+  }
+
+  /**
+   * The air of a room on the working day, in one picture that balances.
+   *
+   * @param room index
+   * @return where air enters and leaves in the hour in which that costs most
+   */
+  public AirBook airBook(int room) {
+    List<DaySlots> running = parts.streams().running(room, DayKind.WORKING);
+    return new AirBooks(this, parts.shop(), room, running).make();
+  }
+
+  /**
+   * Sensible heat that a gain gives off in a room on a working day.
+   *
+   * @param room index of the room
+   * @param gain number of the gain in its room
+   * @return W, means by the hour
+   */
+  public Profile sensibleGain(int room, int gain) {
+    int seen = 0;
+    for (int i = 0; i < skeleton.gains().size(); i++) {
+      if (skeleton.gains().get(i).component().room() == room && seen++ == gain) {
+        GainCourse course = parts.gains().course(i, DayKind.WORKING);
+        return Profile.of(hour -> course.mean(hour));
+      }
+    }
+    throw new IllegalArgumentException("room " + room + " has no gain " + gain);
+  }
+
+  /**
+   * The batches of an oven on a working day.
+   *
+   * @param room index of the room
+   * @param oven an oven with batches in it
+   * @return its books
+   */
+  public OvenBook ovenBook(int room, Gain.Oven oven) {
+    DaySlots when = parts.week().slots(oven.when(), DayKind.WORKING);
+    return OvenDays.book(OvenDays.of(oven, setPoint(room), when));
   }
 
   /**

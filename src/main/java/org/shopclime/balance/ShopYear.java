@@ -68,10 +68,14 @@ public final class ShopYear {
     openings = new AirOpenings(skeleton, shop.place());
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       int of = plan;
-      air.add(
-          skeleton.air().stream()
-              .map(each -> AirOpenings.Plan.of(each, schedule -> week.slots(schedule, of)))
-              .toList());
+      List<AirOpenings.Plan> plans = new ArrayList<>();
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        double celsius = skeleton.rooms().get(room).setPoint();
+        plans.add(
+            AirOpenings.Plan.of(
+                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, of)));
+      }
+      air.add(plans);
     }
     for (int room = 0; room < skeleton.rooms().size(); room++) {
       rooms.add(new RoomYear(shop, skeleton, room, week));

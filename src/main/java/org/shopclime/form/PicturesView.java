@@ -55,6 +55,7 @@ final class PicturesView {
   private final UnitView unit = new UnitView();
   private final DampView damp = new DampView();
   private final HabitView habits;
+  private final AirView air = new AirView();
   private final FiguresView figures = new FiguresView();
 
   PicturesView(Function<Shop, Optional<HabitAnswer>> habitsOf) {
@@ -78,6 +79,7 @@ final class PicturesView {
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());
     add("Damp", "Damp in the walls", damp.component());
+    add("Air and oven", "The air of the shop, and its oven", air.component());
     add("Habits", "Leaving it on, or switching it on", habits.component());
     add("Figures", "All figures", figures.component());
   }
@@ -174,6 +176,7 @@ final class PicturesView {
   void showWhole(SizeAnswer answer, UnitSystem units) {
     unit.show(answer, units);
     damp.show(answer, units);
+    air.show(answer, units);
   }
 
   void showHabits(SizeAnswer answer, UnitSystem units) {
@@ -184,6 +187,7 @@ final class PicturesView {
     unit.makeStale(whole);
     habits.makeStale(whole);
     damp.makeStale(whole);
+    air.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);
     scenarios.makeStale(whole);

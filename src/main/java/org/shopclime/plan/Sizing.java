@@ -97,11 +97,17 @@ public final class Sizing {
     List<Later<Optional<Scenario>>> scenarios =
         cases.stream().map(each -> new Later<>(() -> scenario(each))).toList();
     List<Later<Double>> peaks = unsure.peaks();
+    Later<AirAnswer> air = new Later<>(() -> AirAnswer.of(shop, day, room(shop)));
+    List<Later<Change>> oven = new ArrayList<>();
+    OvenAnswer.ways(shop)
+        .forEach((name, after) -> oven.add(new Later<>(() -> change(name, after))));
     // One batch of all, the longest first, so that no thread waits for another.
     List<Later<?>> all = new ArrayList<>(List.of(own, without, damp));
     all.addAll(changes);
     all.addAll(scenarios);
     all.addAll(peaks);
+    all.addAll(oven);
+    all.add(air);
     all.add(winter);
     Batch.within(steps, "loads, sizes, changes, other days", 0, 0.98).run(all, Later::find).stream()
         .forEach(Batch.Outcome::orThrow);
@@ -118,6 +124,7 @@ public final class Sizing {
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
     warnings.addAll(GainWarnings.of(shop));
     warnings.addAll(DampWords.warnings(damp.found()));
+    warnings.addAll(air.found().warnings());
     steps.at("done", 1);
     return new SizeAnswer(
         shop,
@@ -129,7 +136,15 @@ public final class Sizing {
         told,
         winter.found(),
         Optional.of(damp.found()),
+        Optional.of(air.found()),
+        ovens(oven.stream().map(Later::found).toList()),
         warnings);
+  }
+
+  private Optional<OvenAnswer> ovens(List<Change> variants) {
+    List<OvenAnswer.Oven> ovens =
+        OvenAnswer.ovens(shop, ShopModel.cooling(shop, day, ShopModel.Holding.HELD));
+    return ovens.isEmpty() ? Optional.empty() : Optional.of(new OvenAnswer(ovens, variants));
   }
 
   /** What is told of the shop as it is. */

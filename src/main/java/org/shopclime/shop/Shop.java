@@ -16,6 +16,7 @@ import org.shopclime.quantity.UnitSystem;
  * @param unit the cooling unit, if there is one
  * @param prices what energy and changes cost
  * @param air what is known of the compressor and its line
+ * @param flue a burner in the shop, by how its gases leave
  */
 public record Shop(
     @Say(label = "Name", help = "What you call this shop.") String name,
@@ -26,7 +27,12 @@ public record Shop(
     @Say(label = "Rooms") List<Room> rooms,
     @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
     @Say(label = "Prices", otherwise = "{}") Prices prices,
-    @Say(label = "Compressed air", otherwise = "{}") CompressedAir air) {
+    @Say(label = "Compressed air", otherwise = "{}") CompressedAir air,
+    @Say(
+            label = "Flame with a flue",
+            help = "A burner in the shop and how its gases leave; for warnings about suction.",
+            otherwise = "none")
+        FlueKind flue) {
 
   /** Copies the list. */
   public Shop {
@@ -52,7 +58,7 @@ public record Shop(
       Work work,
       List<Room> rooms,
       Optional<CoolingUnit> unit) {
-    this(name, note, units, place, work, rooms, unit, Prices.unsaid(), CompressedAir.unsaid());
+    this(name, note, units, place, work, rooms, unit, Prices.unsaid(), CompressedAir.unsaid(), FlueKind.NONE);
   }
 
   /**
@@ -62,7 +68,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withName(String name) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -72,7 +78,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnits(UnitSystem units) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -82,7 +88,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPlace(Place place) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -92,7 +98,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withWork(Work work) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -102,7 +108,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withRooms(List<Room> rooms) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -112,7 +118,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnit(Optional<CoolingUnit> unit) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -122,7 +128,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPrices(Prices prices) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -132,6 +138,16 @@ public record Shop(
    * @return the changed record
    */
   public Shop withAir(CompressedAir air) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices, air);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
+  }
+
+  /**
+   * The same with another burner.
+   *
+   * @param flue a burner in the shop, by how its gases leave
+   * @return the changed record
+   */
+  public Shop withFlue(FlueKind flue) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 }

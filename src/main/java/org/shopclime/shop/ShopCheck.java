@@ -234,6 +234,18 @@ public final class ShopCheck {
     Set<String> fans = new HashSet<>();
     for (int i = 0; i < room.fans().size(); i++) {
       name(path + ".fans[" + i + "]", room.fans().get(i).name(), fans);
+      fan(path + ".fans[" + i + "]", room.fans().get(i));
+    }
+  }
+
+  private void fan(String path, Fan fan) {
+    if (fan.way() == FanWay.FILTERED_RETURN && fan.use().hasFumes()) {
+      String takes = "\"out\": fumes and vapor are not returned to a room";
+      problems.add(new Problem(path + ".way", "\"filtered return\" of fumes", takes));
+    }
+    if (fan.way() != FanWay.OUT && fan.ledToHood() > 0) {
+      String text = "has no effect: only a fan that blows out has make-up air led to its hood";
+      warnings.add(new Warning(path + ".ledToHood", text));
     }
   }
 
