@@ -118,7 +118,7 @@ final class Answers {
               ScenarioTable.rows(answer, units)),
           figures(),
           AnswerText.facts(answer, units));
-          pictures.showWhole(answer, units);
+      pictures.showWhole(answer, units);
       pictures.showHabits(answer, units);
       if (!figuresAreOld) {
         top.show(

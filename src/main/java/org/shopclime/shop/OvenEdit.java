@@ -116,9 +116,7 @@ public final class OvenEdit {
           any = true;
           gains.add(oven.withExhaust(HOOD_TAKES));
           double flow =
-              CFM_PER_FOOT
-                  * Units.feet(oven.width())
-                  * Units.CUBIC_METRES_PER_SECOND_PER_CFM;
+              CFM_PER_FOOT * Units.feet(oven.width()) * Units.CUBIC_METRES_PER_SECOND_PER_CFM;
           // A hood that runs with it already makes way for one that draws no less.
           for (Fan fan : room.fans()) {
             if (isHood(fan) && fan.when().equals(oven.when()) && fans.remove(fan)) {

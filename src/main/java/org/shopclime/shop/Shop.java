@@ -58,7 +58,17 @@ public record Shop(
       Work work,
       List<Room> rooms,
       Optional<CoolingUnit> unit) {
-    this(name, note, units, place, work, rooms, unit, Prices.unsaid(), CompressedAir.unsaid(), FlueKind.NONE);
+    this(
+        name,
+        note,
+        units,
+        place,
+        work,
+        rooms,
+        unit,
+        Prices.unsaid(),
+        CompressedAir.unsaid(),
+        FlueKind.NONE);
   }
 
   /**
