@@ -66,7 +66,7 @@ final class YearPage {
     money();
     sun();
     cautions();
-    page.element("h2", "What it cannot tell").list(Assumptions.LIMITS);
+    page.element("h2", "What it cannot tell").list(Assumptions.limitsOfYear());
     page.raw("<footer>")
         .element(
             "p",
