@@ -149,8 +149,7 @@ final class HabitView {
       int index = Math.min(chosen, first.size() - 1);
       weeks.setSelectedIndex(index);
       HabitText text = new HabitText(answer.orElseThrow(), units);
-      chart.setChart(
-          HabitChart.of(answer.orElseThrow(), first.get(index), units, Look.charts()));
+      chart.setChart(HabitChart.of(answer.orElseThrow(), first.get(index), units, Look.charts()));
       caption.setText(text.caption(first.get(index)));
       words.setText(String.join("\n\n", text.lines()));
     } else {

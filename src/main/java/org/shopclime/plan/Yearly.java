@@ -122,16 +122,14 @@ public final class Yearly {
         .map(types -> YearWeather.of(LaidOutYear.of(types, home)))
         .flatMap(
             weather ->
-                habits(
-                    ShopYear.of(shop, weather), PriceBook.of(shop, home.station()), steps, 0.2));
+                habits(ShopYear.of(shop, weather), PriceBook.of(shop, home.station()), steps, 0.2));
   }
 
   private Optional<HabitAnswer> habits(ShopYear year, PriceBook prices, Steps steps, double from) {
     return unitOf(shop)
         .flatMap(
             owned ->
-                new Habits(
-                        shop, HotDays.of(shop.place(), climates), year.weather(), owned, prices)
+                new Habits(shop, HotDays.of(shop.place(), climates), year.weather(), owned, prices)
                     .answer(year, steps, from, 1));
   }
 

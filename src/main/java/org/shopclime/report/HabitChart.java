@@ -89,30 +89,17 @@ public final class HabitChart {
   }
 
   private XYPlot panel(HabitYear year) {
-    XYPlot plot =
-        ClimateChart.panel(text.name(year.habit()), look);
+    XYPlot plot = ClimateChart.panel(text.name(year.habit()), look);
     ((NumberAxis) plot.getRangeAxis())
         .setNumberFormatOverride(new DecimalFormat("#,##0 " + Shown.temperatureUnit(units)));
     work(plot, year);
     boolean first = legend.getItemCount() == 0;
     Stroke solid = ChartStyle.line(THICK);
     Stroke thin = ChartStyle.line(THIN);
-    line(
-        plot,
-        first,
-        "Dew point inside",
-        look.moisture(),
-        solid,
-        year.rust()::dewPoint);
+    line(plot, first, "Dew point inside", look.moisture(), solid, year.rust()::dewPoint);
     line(plot, first, "Coldest iron", look.heat(), thin, year.rust()::iron);
     if (Double.isFinite(year.rust().slab(from))) {
-      line(
-          plot,
-          first,
-          "Slab",
-          look.ink(),
-          ChartStyle.dashed(THIN, DASH),
-          year.rust()::slab);
+      line(plot, first, "Slab", look.ink(), ChartStyle.dashed(THIN, DASH), year.rust()::slab);
     }
     line(
         plot,
@@ -171,8 +158,7 @@ public final class HabitChart {
         hour++;
       }
       if (hour > begin) {
-        IntervalMarker mark =
-            new IntervalMarker(clock(begin), clock(hour - 1) + 1, look.shade());
+        IntervalMarker mark = new IntervalMarker(clock(begin), clock(hour - 1) + 1, look.shade());
         mark.setAlpha(1);
         plot.addDomainMarker(mark, Layer.BACKGROUND);
       }
@@ -195,8 +181,7 @@ public final class HabitChart {
       return hour < 0 || hour >= YearWeeks.HOURS
           ? into
           : into.append(
-              DayOfWeek.of((int) (hour / DAY) + 1)
-                  .getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
+              DayOfWeek.of((int) (hour / DAY) + 1).getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
     }
 
     @Override

@@ -343,7 +343,9 @@ public final class HabitText {
               + hours(count.slabWet())
               + " h");
     }
-    return (from == answer.hotWeek() ? "The hottest week of the year, " : "The damp week of spring, ")
+    return (from == answer.hotWeek()
+            ? "The hottest week of the year, "
+            : "The damp week of spring, ")
         + week(from)
         + ": "
         + String.join("; ", wet)

@@ -54,11 +54,9 @@ class HabitProperties {
     double turnover = ledger.sources + Math.abs(ledger.boundaries) + Math.abs(ledger.streams);
     double in = ledger.sources + ledger.plants + ledger.streams + ledger.boundaries;
     Near.nothing("heat", in - ledger.removed - ledger.stored, turnover);
-    Near.nothing(
-        "heat held", run.heatHeld() - heat - ledger.stored - ledger.handedOver, turnover);
+    Near.nothing("heat held", run.heatHeld() - heat - ledger.stored - ledger.handedOver, turnover);
     double came = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    Near.nothing(
-        "water", run.waterHeld() - water - came, run.waterHeld() + ledger.waterGiven);
+    Near.nothing("water", run.waterHeld() - water - came, run.waterHeld() + ledger.waterGiven);
     double plants = 0;
     for (int room = 0; room < year.rooms(); room++) {
       plants +=
@@ -88,8 +86,8 @@ class HabitProperties {
    * room draws more in, and in kWh.
    *
    * <p>Not so in every shop: kWh may fall short where nights are cold and walls heavy, as a unit
-   * that chills them at night, when it is most efficient, has less to do in the afternoon; and where
-   * a room left warm and moist lets the coil work on warmer air.
+   * that chills them at night, when it is most efficient, has less to do in the afternoon; and
+   * where a room left warm and moist lets the coil work on warmer air.
    */
   @Property(tries = 5, shrinking = ShrinkingMode.OFF)
   void whatLastsLongerDrawsMore(@ForAll long lot) {

@@ -115,8 +115,9 @@ class HabitYearTest {
   }
 
   /**
-   * W = Wo + g / m. Pencil: 250 W over 2.501 MJ/kg are 0.1 g/s; 2000 m3 x 0.2 /h of air of 1.16 kg/m3
-   * are 129 g/s; so 0.1 / 129 = 0.00078 more than outdoors. The iron is as warm as the room then.
+   * W = Wo + g / m. Pencil: 250 W over 2.501 MJ/kg are 0.1 g/s; 2000 m3 x 0.2 /h of air of 1.16
+   * kg/m3 are 129 g/s; so 0.1 / 129 = 0.00078 more than outdoors. The iron is as warm as the room
+   * then.
    */
   @Test
   void steadyHumidityIsKnownByPencil() {
@@ -159,10 +160,7 @@ class HabitYearTest {
                 .year());
     Shop box =
         MadeYears.plants(
-            MadeShops.box("2", "27 m3", "0.5 /h", ""),
-            RoomCooling.UNIT,
-            RoomHeating.NONE,
-            "work");
+            MadeShops.box("2", "27 m3", "0.5 /h", ""), RoomCooling.UNIT, RoomHeating.NONE, "work");
     for (CoolingHabit habit :
         new CoolingHabit[] {CoolingHabit.alwaysOn(), BACK, CoolingHabit.onDemand(1)}) {
       YearResult year = run(ShopYear.of(box, dry).cooledBy(habit));
@@ -195,7 +193,9 @@ class HabitYearTest {
     assertThat(held.slab(0, 4000)).isBetween(10.0, 30.0);
   }
 
-  /** The year's warmest moment is hour 4,860; the Monday weeks beside it begin at 4,656 and 4,824. */
+  /**
+   * The year's warmest moment is hour 4,860; the Monday weeks beside it begin at 4,656 and 4,824.
+   */
   @Test
   void theHottestWeekIsTheOneAroundTheCrest() {
     assertThat(YearWeeks.hottest(swinging)).isEqualTo(4824);
