@@ -13,7 +13,7 @@ import org.shopclime.climate.HotDay;
 import org.shopclime.climate.Hours;
 import org.shopclime.climate.Months;
 import org.shopclime.climate.StationClimate;
-import org.shopclime.climate.TypicalYear;
+import org.shopclime.climate.TypicalDays;
 import org.shopclime.envelope.Diffusion;
 import org.shopclime.envelope.Layer;
 import org.shopclime.envelope.Season;
@@ -64,11 +64,11 @@ public final class DampWalls {
    * @param hot its hot day
    * @param humid its humid day
    * @param climate climate of its station
-   * @param year typical year of the station; without it months are not looked at
+   * @param year day types of the station; without it months are not looked at
    * @return its walls
    */
   public static DampWalls of(
-      Shop shop, HotDay hot, HotDay humid, StationClimate climate, Optional<TypicalYear> year) {
+      Shop shop, HotDay hot, HotDay humid, StationClimate climate, Optional<TypicalDays> year) {
     Paths known = new Paths(shop);
     List<At> all = new ArrayList<>();
     all.add(ofDay(known, hot, DampTime.Kind.HOT_DAY));
@@ -167,7 +167,7 @@ public final class DampWalls {
   }
 
   private static At ofMonth(
-      Paths known, HotDay hot, StationClimate climate, TypicalYear year, int month) {
+      Paths known, HotDay hot, StationClimate climate, TypicalDays year, int month) {
     Shop shop = known.shop;
     double outdoor = year.mean(month, DayType::mean);
     double pressure = year.mean(month, type -> Vapour.saturation(type.dewPoint()));

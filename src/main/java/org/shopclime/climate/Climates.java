@@ -25,8 +25,10 @@ public final class Climates {
   private final Supplier<List<Station>> stations;
   private final Function<String, Optional<Station>> numbered;
   private final Function<Station, StationClimate> climates;
+  private final Function<Station, Optional<TypicalDays>> days;
   private final Function<Station, Optional<TypicalYear>> years;
   private final Map<String, StationClimate> found = new ConcurrentHashMap<>();
+  private final Map<String, Optional<TypicalDays>> foundDays = new ConcurrentHashMap<>();
   private final Map<String, Optional<TypicalYear>> foundYears = new ConcurrentHashMap<>();
 
   /**
@@ -40,6 +42,7 @@ public final class Climates {
         always(climates.stream().map(StationClimate::station).toList()),
         number -> Optional.empty(),
         Climates::unknown,
+        station -> Optional.empty(),
         station -> Optional.empty());
     if (climates.isEmpty()) {
       throw new IllegalArgumentException("no stations");
@@ -51,10 +54,12 @@ public final class Climates {
       Supplier<List<Station>> stations,
       Function<String, Optional<Station>> numbered,
       Function<Station, StationClimate> climates,
+      Function<Station, Optional<TypicalDays>> days,
       Function<Station, Optional<TypicalYear>> years) {
     this.stations = stations;
     this.numbered = numbered;
     this.climates = climates;
+    this.days = days;
     this.years = years;
   }
 
@@ -83,6 +88,7 @@ public final class Climates {
             row(table, station.id())
                 .map(index -> StationTable.climate(table, index))
                 .orElseGet(() -> unknown(station)),
+        station -> TypicalYearTable.days(station, cut(TableMaker.DAY_TYPES, station)),
         Climates::shipped);
   }
 
@@ -92,15 +98,31 @@ public final class Climates {
 
   private static Optional<TypicalYear> shipped(Station station) {
     return TypicalYearTable.find(
-        station, table(TableMaker.DAY_TYPES), table(TableMaker.SHAPES), table(TableMaker.ORDER));
+        station,
+        cut(TableMaker.DAY_TYPES, station),
+        cut(TableMaker.SHAPES, station),
+        cut(TableMaker.ORDER, station));
   }
 
   private static String table(String name) {
+    return read(name, bytes -> new String(bytes.readAllBytes(), StandardCharsets.UTF_8));
+  }
+
+  private static String cut(String name, Station station) {
+    return read(name, bytes -> StationCut.of(bytes, station.id()));
+  }
+
+  /** Makes something of a table's bytes. */
+  private interface Reading {
+    String of(InputStream bytes) throws IOException;
+  }
+
+  private static String read(String name, Reading reading) {
     try (InputStream bytes = Climates.class.getResourceAsStream(FOLDER + name)) {
       if (bytes == null) {
         throw new IllegalStateException("the program came without " + name);
       }
-      return new String(bytes.readAllBytes(), StandardCharsets.UTF_8);
+      return reading.of(bytes);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -190,6 +212,16 @@ public final class Climates {
                 Comparator.comparingDouble(
                     station -> station.distanceKm(latitudeDeg, longitudeDeg)))
             .toList());
+  }
+
+  /**
+   * The day types of a station, without what lays them out as a year: quicker to read.
+   *
+   * @param station one of the stations here
+   * @return its day types, or nothing where the tables have none for it
+   */
+  public Optional<TypicalDays> typicalDays(Station station) {
+    return foundDays.computeIfAbsent(station.id(), id -> days.apply(station));
   }
 
   /**

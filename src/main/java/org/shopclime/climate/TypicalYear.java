@@ -17,17 +17,16 @@ public record TypicalYear(
 
   /** Copies the list; refuses any but 60 types in their order. */
   public TypicalYear {
-    types = List.copyOf(types);
-    if (types.size() != Months.COUNT * DayType.FIFTHS) {
-      throw new IllegalArgumentException(types.size() + " day types; takes 60");
-    }
-    for (int i = 0; i < types.size(); i++) {
-      DayType type = types.get(i);
-      if (type.month() != i / DayType.FIFTHS + 1 || type.fifth() != i % DayType.FIFTHS + 1) {
-        throw new IllegalArgumentException(
-            "day type of month " + type.month() + ", fifth " + type.fifth() + " out of order");
-      }
-    }
+    types = new TypicalDays(types).types();
+  }
+
+  /**
+   * Its day types alone.
+   *
+   * @return all 60
+   */
+  public TypicalDays days() {
+    return new TypicalDays(types);
   }
 
   /**
@@ -38,8 +37,7 @@ public record TypicalYear(
    * @throws IllegalArgumentException if the month is outside 1 to 12
    */
   public List<DayType> month(int month) {
-    int first = (Guard.within("month", month, 1, Months.COUNT) - 1) * DayType.FIFTHS;
-    return types.subList(first, first + DayType.FIFTHS);
+    return days().month(month);
   }
 
   /**
@@ -51,12 +49,6 @@ public record TypicalYear(
    * @throws IllegalArgumentException if the month is outside 1 to 12
    */
   public double mean(int month, ToDoubleFunction<DayType> figure) {
-    double sum = 0;
-    int days = 0;
-    for (DayType type : month(month)) {
-      sum += figure.applyAsDouble(type) * type.days();
-      days += type.days();
-    }
-    return sum / days;
+    return days().mean(month, figure);
   }
 }

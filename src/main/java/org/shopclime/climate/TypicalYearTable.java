@@ -121,10 +121,27 @@ public final class TypicalYearTable {
   }
 
   /**
+   * Finds the day types of one station.
+   *
+   * @param station the station
+   * @param types the table of day types, or what it says of the station
+   * @return its day types, or nothing where the table does not hold the station
+   * @throws IllegalArgumentException if a column or row is missing or a figure impossible
+   */
+  static Optional<TypicalDays> days(Station station, String types) {
+    TableText found = TableText.ofStation("day type", types, station.id());
+    return found.rows() == 0
+        ? Optional.empty()
+        : Optional.of(
+            new TypicalDays(rows(found).map(row -> row.as(TypicalYearTable::type)).toList()));
+  }
+
+  /**
    * Finds the typical year of one station.
    *
    * @param station the station
-   * @param types the table of day types
+   * @param types the table of day types; of this and the others, what they say of the station will
+   *     do
    * @param shapes the table of shapes
    * @param order the table of the order of days
    * @return its year, or nothing where the first table does not hold the station
@@ -132,8 +149,8 @@ public final class TypicalYearTable {
    */
   public static Optional<TypicalYear> find(
       Station station, String types, String shapes, String order) {
-    TableText found = TableText.ofStation("day type", types, station.id());
-    if (found.rows() == 0) {
+    Optional<TypicalDays> found = days(station, types);
+    if (found.isEmpty()) {
       return Optional.empty();
     }
     TableText courses = TableText.ofStation("shape", shapes, station.id());
@@ -141,7 +158,7 @@ public final class TypicalYearTable {
     return Optional.of(
         new TypicalYear(
             station,
-            rows(found).map(row -> row.as(TypicalYearTable::type)).toList(),
+            found.get().types(),
             new DayCourses(
                 courses(courses, KINDS.get(0)),
                 courses(courses, KINDS.get(1)),

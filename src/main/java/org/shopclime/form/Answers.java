@@ -115,7 +115,7 @@ final class Answers {
               ScenarioTable.rows(answer, units)),
           figures(),
           AnswerText.facts(answer, units));
-      pictures.showDamp(answer, units);
+      pictures.showWhole(answer, units);
       if (!figuresAreOld) {
         top.show(
             AnswerText.heading(answer),

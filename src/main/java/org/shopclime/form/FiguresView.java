@@ -12,6 +12,9 @@ import org.shopclime.report.Figure;
 /** All figures of the answer, each with its meaning and unit, and the facts in sentences. */
 final class FiguresView {
 
+  /** Letters above which a value stands below its meaning. */
+  private static final int LONG = 16;
+
   private final WidthPanel panel =
       new WidthPanel(new MigLayout("insets 10, wrap 2, fillx, gap 14 6", "[grow,fill][right]"));
   private final JScrollPane scroll = new JScrollPane(panel);
@@ -37,8 +40,11 @@ final class FiguresView {
         Look.letters(value, 1.0, java.awt.Font.BOLD);
         JTextArea label = Look.wrapped("");
         label.setName("figure." + figure.key() + ".label");
-        panel.add(label, "wmin 60");
-        panel.add(value, "aligny top");
+        // words would leave no room for what they mean
+        boolean words = figure.value().chars().noneMatch(Character::isDigit);
+        boolean spans = words && figure.value().length() > LONG;
+        panel.add(label, spans ? "span 2, growx, wmin 60" : "wmin 60");
+        panel.add(value, spans ? "span 2, alignx right" : "aligny top");
       }
       for (int i = 0; i < facts.size(); i++) {
         JTextArea fact = Look.wrapped("");

@@ -1,6 +1,5 @@
 package org.shopclime.form;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,7 @@ final class Filing {
   private final Supplier<Answering> answering;
   private final Runnable changed;
   private final Timer copying;
+  private final CopyAside copy;
 
   /**
    * Files for a session.
@@ -47,6 +47,14 @@ final class Filing {
     this.changed = changed;
     this.copying = new Timer(COPY_AFTER, event -> copyAside());
     copying.setRepeats(false);
+    copy = new CopyAside(settings);
+  }
+
+  /** The window is closed: no more copies; what was begun is ended. */
+  CopyAside close() {
+    copying.stop();
+    copy.close();
+    return copy;
   }
 
   /** The shop was changed: before long a copy is set aside. */
@@ -62,21 +70,12 @@ final class Filing {
     if (!session.isDirty()) {
       return;
     }
-    Background.run(
-        () -> {
-          settings.prepare();
-          ShopFile.save(shop, settings.unsavedCopy());
-          return shop;
-        },
-        done -> {},
-        failed -> {
-          // The shop itself is not in danger; the next change tries again.
-        });
+    copy.keep(shop);
   }
 
   private void dropCopy() {
     copying.stop();
-    Background.run(() -> Files.deleteIfExists(settings.unsavedCopy()), done -> {}, failed -> {});
+    copy.drop();
   }
 
   /** Offers what an earlier run left behind. */
@@ -102,7 +101,7 @@ final class Filing {
       changed.run();
     }
     // copies of other windows are offered the next time
-    Background.run(() -> Files.deleteIfExists(left.copy()), done -> {}, failed -> {});
+    copy.drop(left.copy());
   }
 
   /** Goes on only once unsaved changes are saved or given up. */

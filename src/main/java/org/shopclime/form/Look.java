@@ -9,6 +9,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Insets;
+import java.util.regex.Pattern;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
@@ -78,7 +79,8 @@ final class Look {
 
   /** Text that runs over several lines, is read only and takes no focus. */
   static JTextArea wrapped(String text) {
-    JTextArea area = new JTextArea(text);
+    JTextArea area = new Wrapped();
+    area.setText(text);
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
     area.setEditable(false);
@@ -91,5 +93,18 @@ final class Look {
     area.setCaret(caret);
     area.putClientProperty("FlatLaf.style", "background: null");
     return area;
+  }
+
+  /** Text whose figures keep to their units where its lines are broken. */
+  private static final class Wrapped extends JTextArea {
+
+    private static final long serialVersionUID = 1L;
+    private static final Pattern UNIT =
+        Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))");
+
+    @Override
+    public void setText(String text) {
+      super.setText(UNIT.matcher(text).replaceAll("\u00a0"));
+    }
   }
 }

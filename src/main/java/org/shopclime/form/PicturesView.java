@@ -1,14 +1,18 @@
 package org.shopclime.form;
 
 import java.awt.Dimension;
+import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
@@ -44,6 +48,7 @@ final class PicturesView {
           "What must be taken out to hold the wished temperature, at the hour when it is most."
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
+  private final UnitView unit = new UnitView();
   private final DampView damp = new DampView();
   private final FiguresView figures = new FiguresView();
 
@@ -60,12 +65,14 @@ final class PicturesView {
     tall.add(charts, "grow, hmin " + LEAST);
     JScrollPane scroll = new JScrollPane(tall);
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    add("Pictures", scroll, '1');
-    add("What would change it", changes.component(), '2');
-    add("Other work, other days", others(), '3');
-    add("Heat, part by part", heat.component(), '4');
-    add("Damp in the walls", damp.component(), '5');
-    add("All figures", figures.component(), '6');
+    scrollByKeys();
+    add("Pictures", "Where the heat comes from, and the hot day", scroll);
+    add("Unit", "The unit in the heat and on other days", unit.component());
+    add("Changes", "What would change it", changes.component());
+    add("Other days", "Other work, other days", others());
+    add("Heat by part", "Heat, part by part", heat.component());
+    add("Damp", "Damp in the walls", damp.component());
+    add("Figures", "All figures", figures.component());
   }
 
   private JComponent others() {
@@ -78,8 +85,33 @@ final class PicturesView {
     return split;
   }
 
-  private void add(String title, JComponent component, char key) {
-    tabs.addTab(title, null, component, title + " (Alt+" + key + ")");
+  /** A page that takes no focus itself is scrolled from its tab. */
+  private void scrollByKeys() {
+    for (int way : new int[] {-1, 1}) {
+      String deed = way < 0 ? "pageBack" : "pageOn";
+      tabs.getInputMap(JComponent.WHEN_FOCUSED)
+          .put(KeyStroke.getKeyStroke(way < 0 ? "PAGE_UP" : "PAGE_DOWN"), deed);
+      tabs.getActionMap()
+          .put(
+              deed,
+              new AbstractAction() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public void actionPerformed(ActionEvent event) {
+                  if (tabs.getSelectedComponent() instanceof JScrollPane page) {
+                    JScrollBar bar = page.getVerticalScrollBar();
+                    bar.setValue(bar.getValue() + way * bar.getBlockIncrement(way));
+                  }
+                }
+              });
+    }
+  }
+
+  /** Adds a tab of a short title, so that all stand side by side; led to by Alt and its number. */
+  private void add(String title, String meaning, JComponent component) {
+    char key = (char) ('1' + tabs.getTabCount());
+    tabs.addTab(title, null, component, meaning + " (Alt+" + key + ")");
     tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
   }
 
@@ -132,11 +164,13 @@ final class PicturesView {
     figures.show(all, facts);
   }
 
-  void showDamp(SizeAnswer answer, UnitSystem units) {
+  void showWhole(SizeAnswer answer, UnitSystem units) {
+    unit.show(answer, units);
     damp.show(answer, units);
   }
 
   void makeStale(boolean quick, boolean whole) {
+    unit.makeStale(whole);
     damp.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);

@@ -143,8 +143,9 @@ final class RecordEditor implements FieldEditor {
       rows.add(new Row(editor.component(), room, "span 2, " + room));
     }
     bench.mnemonics().give(label);
-    String below = isLong(entry) ? "span 2, growx, wmin 40" : "skip 1, growx, wmin 40";
-    editor.note().ifPresent(note -> rows.add(new Row(note, below, "span 2, growx, wmin 40")));
+    // as wide as label and field together: beside the field it would be a column of single words
+    String below = "span 2, growx, wmin 40, gapbottom 4";
+    editor.note().ifPresent(note -> rows.add(new Row(note, below, below)));
     if (hidden) {
       byHandPaths.add(at);
       byHand.add(label);

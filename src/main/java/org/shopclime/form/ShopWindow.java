@@ -337,6 +337,7 @@ public final class ShopWindow {
 
   void close() {
     asking.cancel();
+    filing.close();
     frame.dispose();
   }
 

@@ -35,7 +35,7 @@ public record DampAnswer(DampWalls walls, List<DampFinding> findings) {
             day,
             DesignDays.humidDay(climate),
             climate,
-            climates.typicalYear(climate.station()));
+            climates.typicalDays(climate.station()));
     return new DampAnswer(walls, walls.paths().stream().map(DampFinding::of).toList());
   }
 

@@ -211,7 +211,9 @@ public final class Sizing {
 
   private static Scenario asItIs(CoreAnswer core, OptionalDouble recommended) {
     boolean holds = core.unit().isPresent() && core.unit().get().holds();
-    return new Scenario("as it is", holds, core.indoorPeak(), recommended);
+    CaseDay lived =
+        new CaseDay(core.hotDay(), core.load(), core.unit().orElse(core.without()), true);
+    return new Scenario("as it is", holds, core.indoorPeak(), recommended, Optional.of(lived));
   }
 
   /** Another day or other work; nothing where that is the shop as it is. */
@@ -223,13 +225,15 @@ public final class Sizing {
     ShopModel model = ShopModel.cooling(on.shop(), then, ShopModel.Holding.HELD);
     UnitSearch search = new UnitSearch(model, room(on.shop()));
     Optional<LivedDay> lived = cooling(on.shop()).map(unit -> search.day(Optional.of(unit)));
-    double load = PeakLoad.totals(model).total().peak();
+    LivedDay told = lived.orElseGet(() -> withoutUnit(on.shop(), then));
+    ShopLoad load = PeakLoad.totals(model);
     return Optional.of(
         new Scenario(
             on.name(),
             lived.isPresent() && lived.get().holds(),
-            lived.orElseGet(() -> withoutUnit(on.shop(), then)).peakTemperature(),
-            recommended(on.shop(), search, lived, load)));
+            told.peakTemperature(),
+            recommended(on.shop(), search, lived, load.total().peak()),
+            Optional.of(new CaseDay(then, load, told, false))));
   }
 
   /** The day without a unit, radiation reckoned for the temperatures of a room left to itself. */

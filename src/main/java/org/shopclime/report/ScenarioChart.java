@@ -1,5 +1,7 @@
 package org.shopclime.report;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +51,9 @@ public final class ScenarioChart {
     List<Double> sizes = sizes(answer);
     List<Scenario> rows = answer.scenarios();
     SymbolAxis across =
-        new SymbolAxis("Rated size, " + Shown.heatUnit(units), labels(sizes, units));
+        new SymbolAxis(
+            units == UnitSystem.SI ? "Rated size, W" : "Rated size, thousand BTU/h",
+            labels(sizes, units));
     ChartStyle.axis(across, look);
     across.setGridBandsVisible(false);
     SymbolAxis down =
@@ -62,8 +66,8 @@ public final class ScenarioChart {
     XYBlockRenderer blocks = new XYBlockRenderer();
     blocks.setBlockWidth(BLOCK);
     blocks.setBlockHeight(BLOCK);
-    LookupPaintScale paints = new LookupPaintScale(0, 2, look.shade());
-    paints.add(0, look.shade());
+    LookupPaintScale paints = new LookupPaintScale(0, 2, look.grid());
+    paints.add(0, look.grid());
     paints.add(0.5, look.indoor());
     blocks.setPaintScale(paints);
     XYPlot plot = new XYPlot(dataset(rows, sizes), across, down, blocks);
@@ -103,9 +107,15 @@ public final class ScenarioChart {
         .map(
             size ->
                 units == UnitSystem.INCH_POUND
-                    ? String.format(Locale.US, "%,d", Math.round(Units.btuh(size)))
+                    ? thousands(Units.btuh(size))
                     : Quantities.show(Kind.POWER, size, units).replaceAll("[^0-9.,]", ""))
         .toArray(String[]::new);
+  }
+
+  /** Short, so that each column has its name: "12", "11.5". */
+  private static String thousands(double btuh) {
+    return new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.US))
+        .format(Math.round(btuh) / 1000.0);
   }
 
   private static DefaultXYZDataset dataset(List<Scenario> rows, List<Double> sizes) {
@@ -151,7 +161,7 @@ public final class ScenarioChart {
   private static LegendItemCollection legend(SizeAnswer answer, ChartLook look) {
     LegendItemCollection legend = new LegendItemCollection();
     legend.add(new LegendItem("Holds the wished temperature", look.indoor()));
-    legend.add(new LegendItem("Does not", look.shade()));
+    legend.add(new LegendItem("Does not", look.grid()));
     if (answer.unit().isPresent()) {
       legend.add(new LegendItem("Framed: your unit, with its warmest working hour", look.ink()));
     }

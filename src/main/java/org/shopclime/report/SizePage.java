@@ -64,6 +64,7 @@ final class SizePage {
         .raw("</section>")
         .list(AnswerText.facts(answer, units));
     dayChart();
+    UnitSection.write(page, answer, units, charts);
     loads();
     scenarios();
     changes();
@@ -186,6 +187,9 @@ final class SizePage {
     }
     page.table(ScenarioTable.heads(answer), ScenarioTable.rows(answer, units))
         .element("p", "note", ScenarioTable.NOTE);
+    if (charts) {
+      UnitSection.days(page, answer, units);
+    }
   }
 
   private void changes() {

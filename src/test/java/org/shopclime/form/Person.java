@@ -214,15 +214,18 @@ final class Person implements AutoCloseable {
     onEventThread(item::doClick);
   }
 
+  /** A text, its figures parted from their units by plain spaces. */
   String text(String name) {
     Component found = find(name, Component.class);
-    return on(
-        () ->
-            found instanceof JLabel label
-                ? label.getText()
-                : found instanceof AbstractButton button
-                    ? button.getText()
-                    : ((JTextComponent) found).getText());
+    String text =
+        on(
+            () ->
+                found instanceof JLabel label
+                    ? label.getText()
+                    : found instanceof AbstractButton button
+                        ? button.getText()
+                        : ((JTextComponent) found).getText());
+    return text.replace('\u00a0', ' ');
   }
 
   /** Waits until something is so. */
@@ -263,5 +266,12 @@ final class Person implements AutoCloseable {
   @Override
   public void close() {
     onEventThread(window::close);
+    try {
+      if (!window.filing().close().isDone(PATIENCE)) {
+        throw new IllegalStateException("copies are still being written");
+      }
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

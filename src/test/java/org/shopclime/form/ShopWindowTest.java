@@ -33,8 +33,10 @@ import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.Figure;
 import org.shopclime.report.SizeFigures;
 import org.shopclime.report.SizeJson;
+import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Leakage;
+import org.shopclime.shop.Prices;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopFile;
 import org.shopclime.shop.ShopReading;
@@ -190,6 +192,51 @@ class ShopWindowTest {
     assertThat(shop.rooms().get(0).gains().get(1)).isInstanceOf(Gain.Other.class);
     assertThat(shop.rooms().get(0).leakage()).isInstanceOf(Leakage.AirChanges.class);
     check(true);
+  }
+
+  /** Prices leave the size as it is, but each of them reaches the shop, its answer and its file. */
+  @Test
+  void pricesAreTypedAndTiersAdded() throws IOException {
+    String sentence = person.text("answer.sentence");
+    person.select("prices");
+    change(() -> person.pick("prices.electricity.kind", "Flat"));
+    change(() -> person.type("prices.electricity.price", "0.18 dollars/kWh"));
+    change(() -> person.type("prices.source", "the bill of June 2026"));
+    change(() -> person.type("prices.budget", "300 dollars"));
+    change(() -> person.type("prices.firstCosts.windowUnit", "450"));
+    assertThat(person.shop().prices().electricity()).isEqualTo(new Electricity.Flat(0.18));
+    assertThat(person.shop().prices().budget()).hasValue(300.0);
+    assertThat(person.shop().prices().firstCosts().windowUnit()).hasValue(450.0);
+
+    change(() -> person.pick("prices.electricity.kind", "Tiers"));
+    String first = "prices.electricity.tiers[0]";
+    change(() -> person.click(first.replace("[0]", ".add")));
+    change(() -> person.type(first + ".price", "0.12 dollars/kWh"));
+    change(() -> person.type(first + ".upTo", "600 kWh"));
+    change(() -> person.type(first.replace("0", "1") + ".price", "0.21 dollars/kWh"));
+    change(() -> person.click("prices.changes.add"));
+    change(() -> person.type("prices.changes[0].cost", "85 dollars"));
+
+    person.type("prices.budget", "-5 dollars");
+    person.until("it complains", () -> person.text("prices.budget.note").contains("found"));
+    assertThat(person.shop().prices().budget()).hasValue(300.0);
+    person.type("prices.budget", "300 dollars");
+    person.untilSettled();
+
+    ShopReading kept = ShopFile.read(folder.resolve("shop.json"), answering.stations());
+    Prices prices = ((ShopReading.Good) kept).shop().prices();
+    assertThat(prices).isEqualTo(person.shop().prices());
+    List<Electricity.Tier> tiers = ((Electricity.Tiers) prices.electricity()).tiers();
+    assertThat(tiers).extracting(Electricity.Tier::price).containsExactly(0.12, 0.21);
+    assertThat(tiers.get(0).upTo()).hasValue(600.0);
+    assertThat(tiers.get(1).upTo()).isEmpty();
+    assertThat(prices.changes()).hasSize(1);
+    assertThat(prices.changes().get(0).cost()).isEqualTo(85);
+    assertThat(prices.source()).isEqualTo("the bill of June 2026");
+    assertThat(person.text("answer.sentence")).isEqualTo(sentence);
+    person.menu(ShopMenu.Deed.UNDO);
+    person.untilSettled();
+    assertThat(person.shop().prices()).isNotEqualTo(prices);
   }
 
   @Test

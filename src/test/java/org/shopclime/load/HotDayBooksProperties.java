@@ -82,24 +82,60 @@ class HotDayBooksProperties {
   }
 
   /**
-   * Each hour's load as a march in steps of five minutes tells it, within 0.1 % of the greatest
-   * load (measured in 80 shops: 0.03 % at most, 0.004 % in the middle; a march in quarters of an
-   * hour: 0.06 % and 0.012 %).
+   * A march in steps of five minutes under the same flows of air through floating rooms tells the
+   * same load: of the day within 0.05 %, of each hour within 0.1 % of the greatest (measured in
+   * 2,000 shops: 0.015 % and 0.05 % at most).
    */
   @Property(tries = 6, shrinking = ShrinkingMode.OFF)
   void marchTellsTheSameLoad(@ForAll long lot) {
-    DrawnShop drawn = new DrawnShop(lot);
-    Shop shop = drawn.shop();
-    ShopModel model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
-    HeldDay day = new HeldDay(model);
-    MarchedDay march = new MarchedDay(model, 288);
-    MarchedDay.Result marched = march.run(march.everything(), new Account(model));
-    for (RoomLoad load : PeakLoad.totals(model).rooms()) {
+    Both both = new Both(lot);
+    both.march.takeFlows(both.day);
+    MarchedDay.Result marched = both.march.run(both.march.everything(), new Account(both.model));
+    for (RoomLoad load : PeakLoad.totals(both.model).rooms()) {
+      double scale = Math.max(1, Near.greatest(load.sensible()));
+      double missing = 0;
+      double turned = 24;
+      for (int hour = 1; hour <= 24; hour++) {
+        double held = both.day.plant(load.room()).at(hour);
+        assertThat(held).isCloseTo(marched.plant(load.room(), hour), within(0.001 * scale));
+        missing += held - marched.plant(load.room(), hour);
+        turned += Math.abs(held);
+      }
+      assertThat(missing).as("load of the day").isCloseTo(0, within(0.0005 * turned));
+    }
+  }
+
+  /**
+   * What it costs that air through a floating room is told by the half hour: where its door stands
+   * open for some minutes, a march with the flows of every five minutes differs. In 2,000 shops by
+   * 0.22 % of the greatest load of the room next to it at most, in all but 19 of 2,649 rooms by
+   * less than 0.05 %; held here to the 0.5 % that peaks are held to elsewhere.
+   */
+  @Property(tries = 6, shrinking = ShrinkingMode.OFF)
+  void flowsByTheHalfHourCostLittle(@ForAll long lot) {
+    Both both = new Both(lot);
+    MarchedDay.Result marched = both.march.run(both.march.everything());
+    for (RoomLoad load : PeakLoad.totals(both.model).rooms()) {
       double scale = Math.max(1, Near.greatest(load.sensible()));
       for (int hour = 1; hour <= 24; hour++) {
-        assertThat(day.plant(load.room()).at(hour))
-            .isCloseTo(marched.plant(load.room(), hour), within(0.001 * scale));
+        assertThat(both.day.plant(load.room()).at(hour))
+            .isCloseTo(marched.plant(load.room(), hour), within(0.005 * scale));
       }
+    }
+  }
+
+  /** A drawn shop's day, made both ways. */
+  private static final class Both {
+    final ShopModel model;
+    final HeldDay day;
+    final MarchedDay march;
+
+    Both(long lot) {
+      DrawnShop drawn = new DrawnShop(lot);
+      Shop shop = drawn.shop();
+      model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
+      day = new HeldDay(model);
+      march = new MarchedDay(model, 288);
     }
   }
 

@@ -44,6 +44,18 @@ final class MarchedDay {
     freeze();
   }
 
+  /** Takes the air flows of floating rooms from another making of the same day. */
+  void takeFlows(HeldDay day) {
+    int stepsPerHalf = stepsPerHour / 2;
+    for (int room = 0; room < model.rooms(); room++) {
+      if (!model.isCooled(room)) {
+        for (int step = 0; step < steps; step++) {
+          conductance[room][step] = day.flow(room, step / stepsPerHalf);
+        }
+      }
+    }
+  }
+
   /** One run: which drivers count, from what temperature they are told, who is held where. */
   interface Setting {
     /** Drivers of the lines that count. */

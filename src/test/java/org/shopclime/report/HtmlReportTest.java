@@ -50,7 +50,9 @@ class HtmlReportTest {
         .contains(AnswerText.facts(answer, UnitSystem.INCH_POUND))
         .contains(new Assumptions(answer, UnitSystem.INCH_POUND).lines())
         .contains(new Assumptions(answer, UnitSystem.INCH_POUND).unknowns())
-        .contains(Assumptions.LIMITS);
+        .contains(Assumptions.LIMITS)
+        .contains("The unit in the heat")
+        .contains(UnitLimits.lines(answer, UnitSystem.INCH_POUND));
     answer
         .core()
         .load()
@@ -68,7 +70,7 @@ class HtmlReportTest {
       assertThat(document.getElementsByTagName(tag).getLength()).as(tag).isZero();
     }
     NodeList images = document.getElementsByTagName("img");
-    assertThat(images.getLength()).isEqualTo(6);
+    assertThat(images.getLength()).isEqualTo(8);
     for (int i = 0; i < images.getLength(); i++) {
       Element image = (Element) images.item(i);
       assertThat(image.getAttribute("src")).startsWith("data:image/png;base64,");

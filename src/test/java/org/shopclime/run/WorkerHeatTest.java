@@ -6,10 +6,16 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.shopclime.air.MoistAir;
 import org.shopclime.balance.Profile;
 
 /** A lived day as a worker bears it. */
 class WorkerHeatTest {
+
+  private static final double SEA_LEVEL = 101_325;
 
   private static Profile all(double value) {
     return Profile.of(hour -> value);
@@ -21,11 +27,35 @@ class WorkerHeatTest {
         air, all(operative), none, all(humidity), none, none, none, none, none, none, none);
   }
 
-  /** 90 °F and 70 % among walls as warm: the chart's 105 °F, 105.9 by its equation. */
+  /**
+   * Among walls as warm as the air: three squares of the printed heat index chart of the National
+   * Weather Service (from memory; whole degrees, some cut and some rounded), and what the equation
+   * it is drawn from gives there (105.92 by pencil in the first).
+   */
+  @ParameterizedTest
+  @CsvSource({"90, 70, 105", "100, 40, 109", "96, 50, 108"})
+  void theChartIsMet(double fahrenheit, double percent, double printed) {
+    double air = (fahrenheit - 32) / 1.8;
+    WorkerHeat heat = WorkerHeat.of(trace(all(air), air, percent / 100), 0.3);
+    assertThat(heat.heatIndex().at(12) * 1.8 + 32).isCloseTo(printed, offset(1.0));
+  }
+
   @Test
-  void theChartIsMet() {
+  void theEquationOfTheChartIsMet() {
     WorkerHeat heat = WorkerHeat.of(trace(all(290 / 9.0), 290 / 9.0, 0.7), 0.3);
     assertThat(heat.heatIndex().at(12) * 1.8 + 32).isCloseTo(105.92, offset(0.01));
+  }
+
+  /** Among walls as warm as the air: the published sum for indoors, tolerance as told there. */
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/published/air/indoor-wet-bulb-globe.csv",
+      useHeadersInDisplayName = true)
+  void thePublishedSumIsMet(String id, double air, double wetBulb, double speed, double wbgt) {
+    double water = MoistAir.humidityRatioFromWetBulb(air, wetBulb, SEA_LEVEL);
+    double humidity = MoistAir.relativeHumidity(air, water, SEA_LEVEL);
+    WorkerHeat heat = WorkerHeat.of(trace(all(air), air, humidity), speed);
+    assertThat(heat.wetBulbGlobe().at(12)).as(id).isCloseTo(wbgt, offset(0.4));
   }
 
   /**
