@@ -25,8 +25,8 @@ import org.shopclime.run.RoomTooHot;
  * network with the machine's heat in it; how long the machine runs and what heat it gives where
  * comes hour by hour from its line in that air. Both are repeated until neither moves.
  *
- * <p>Limits: ends when no hour of place and room moves by {@value #CLOSE} K, about what a repeating day
- * is found to. A place beyond 150 °C is told as that: the machine has long switched off.
+ * <p>Limits: ends when no hour of place and room moves by {@value #CLOSE} K, about what a repeating
+ * day is found to. A place beyond 150 °C is told as that: the machine has long switched off.
  */
 final class PlaceRun {
 
@@ -233,8 +233,7 @@ final class PlaceRun {
                   Math.abs(run) < CLOSE
                       ? 0
                       : Math.max(-LEAST_SLOPE, Math.min(MOST_SLOPE, rise / run));
-              return x1.air().at(hour)
-                  + (y1.air().at(hour) - x1.air().at(hour)) / (1 - slope);
+              return x1.air().at(hour) + (y1.air().at(hour) - x1.air().at(hour)) / (1 - slope);
             });
     return new RoomHours(air, y1.water(), y1.plant());
   }

@@ -11,7 +11,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import org.jfree.chart.JFreeChart;
+import org.jfree.chart.ui.Drawable;
 
 /** Charts as PNG images. */
 public final class ChartImage {
@@ -23,14 +23,14 @@ public final class ChartImage {
   /**
    * Draws a chart.
    *
-   * @param chart chart
+   * @param chart chart or picture
    * @param width width that text and lines are drawn for, px
    * @param height height, px
    * @param scale image dots for each px, 2 for print; image sides at most 20,000 dots
    * @return PNG file (ISO/IEC 15948)
    * @throws IllegalArgumentException if a side is out of range
    */
-  public static byte[] png(JFreeChart chart, int width, int height, double scale) {
+  public static byte[] png(Drawable chart, int width, int height, double scale) {
     side("width", width * scale);
     side("height", height * scale);
     BufferedImage image =
