@@ -175,11 +175,14 @@ public final class AirPicture implements Drawable {
     List<Tile> tiles = new ArrayList<>();
     double top = EDGE;
     for (int first = 0; first < answer.places().size(); first += columns) {
+      List<PlaceAnswer> places =
+          answer.places().subList(first, Math.min(first + columns, answer.places().size()));
+      // Scenes of a row stand side by side, below the longest name.
+      double names = places.stream().mapToDouble(place -> named(place, tile)).max().orElse(0);
       List<Tile> row = new ArrayList<>();
       double height = 0;
-      for (int i = first; i < Math.min(first + columns, answer.places().size()); i++) {
-        double left = EDGE + (i - first) * (tile + GAP);
-        Tile made = tile(answer.places().get(i), left, top, tile);
+      for (int i = 0; i < places.size(); i++) {
+        Tile made = tile(places.get(i), EDGE + i * (tile + GAP), top, tile, names);
         row.add(made);
         height = Math.max(height, made.box().getHeight());
       }
@@ -195,18 +198,29 @@ public final class AirPicture implements Drawable {
     return new Layout(tiles, keys, bottom + EDGE);
   }
 
-  private Tile tile(PlaceAnswer place, double left, double top, double width) {
-    List<Label> labels = new ArrayList<>();
+  /** How high a name is in its tile. */
+  private double named(PlaceAnswer place, double width) {
+    return name(new ArrayList<>(), place, 0, 0, width);
+  }
+
+  private double name(
+      List<Label> labels, PlaceAnswer place, double left, double top, double width) {
     double text = left + PAD + BADGE + PAD;
-    double y = top + PAD + 2;
-    y = wrap(labels, AirReasons.name(place), bold(), text, y, left + width - PAD - text);
-    double sceneTop = Math.max(y, top + PAD + BADGE) + 4;
+    double y =
+        wrap(labels, AirReasons.name(place), bold(), text, top + 2, left + width - PAD - text);
+    return Math.max(y, top + BADGE) - top;
+  }
+
+  private Tile tile(PlaceAnswer place, double left, double top, double width, double names) {
+    List<Label> labels = new ArrayList<>();
+    name(labels, place, left, top + PAD, width);
+    double sceneTop = top + PAD + names + 4;
     Rectangle2D scene = new Rectangle2D.Double(left + PAD, sceneTop, width - 2 * PAD, SCENE);
-    y = sceneTop + SCENE + 4;
+    double y = sceneTop + SCENE + 4;
     double room = width - 2 * PAD;
     double x = left + PAD;
     y = wrap(labels, Shown.temperature(place.placePeak(), units), large(), x, y, room);
-    y = wrap(labels, "there " + clock.during(place.peakHour()) + over(place), font(), x, y, room);
+    y = wrap(labels, clock.during(place.peakHour()) + over(place), font(), x, y, room);
     y = wrap(labels, "Room: " + Shown.temperature(place.indoorPeak(), units), font(), x, y, room);
     y = wrap(labels, water(place), font(), x, y, room);
     if (place.ranked().rank().isEmpty()) {
@@ -219,19 +233,19 @@ public final class AirPicture implements Drawable {
   private String over(PlaceAnswer place) {
     double above = place.placePeak() - AirCompressor.MOST_AMBIENT;
     return above > 0
-        ? ", " + Shown.difference(above, units) + " over the machine's limit"
-        : ", within the machine's limit";
+        ? ", " + Shown.difference(above, units) + " over its limit"
+        : ", within its limit";
   }
 
   private String water(PlaceAnswer place) {
     String unit = units == UnitSystem.SI ? " g" : " fl oz";
-    return "Water: "
+    return "Water an hour: "
         + AirTable.water(place.tankWater(), units)
         + unit
-        + " at the tank and "
+        + " in the tank, "
         + AirTable.water(place.lineWater(), units)
         + unit
-        + " in the line an hour";
+        + " in the line";
   }
 
   private List<Key> keys(double width, double top) {

@@ -32,11 +32,11 @@ final class AirScene {
   private static final double GROUND = 92;
   private static final double EAVES = 40;
   private static final double RIDGE = 10;
-  private static final double LEFT = 28;
-  private static final double RIGHT = 128;
-  private static final double CLOSET = 90;
+  private static final double LEFT = 22;
+  private static final double RIGHT = 116;
+  private static final double CLOSET = 78;
   private static final double CLOSET_TOP = 50;
-  private static final double LEAN_TO = 154;
+  private static final double LEAN_TO = 142;
   private static final double HATCH = 5;
   private static final double HEAD = 4;
 
@@ -129,7 +129,8 @@ final class AirScene {
     inside.setStroke(new BasicStroke(0.8f));
     inside.setColor(heat == Heat.ABOVE ? look.heat() : look.ink());
     Rectangle2D box = place.getBounds2D();
-    for (double x = box.getX() - box.getHeight(); x < box.getMaxX(); x += HATCH) {
+    double step = heat == Heat.ABOVE ? HATCH : 2 * HATCH;
+    for (double x = box.getX() - box.getHeight(); x < box.getMaxX(); x += step) {
       inside.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getY()));
       if (heat == Heat.EXCLUDED) {
         inside.draw(new Line2D.Double(x, box.getY(), x + box.getHeight(), box.getMaxY()));
@@ -172,10 +173,10 @@ final class AirScene {
           }
           case UNDER_STAIR -> {
             Path2D.Double under = new Path2D.Double();
-            under.moveTo(60, GROUND);
-            under.lineTo(60, 82);
-            under.lineTo(104, 48);
-            under.lineTo(104, GROUND);
+            under.moveTo(50, GROUND);
+            under.lineTo(50, 82);
+            under.lineTo(94, 48);
+            under.lineTo(94, GROUND);
             under.closePath();
             yield under;
           }
@@ -195,8 +196,8 @@ final class AirScene {
   private void stair() {
     Path2D.Double treads = new Path2D.Double();
     int steps = 8;
-    double from = 50;
-    double run = (108 - from) / steps;
+    double from = 40;
+    double run = (98 - from) / steps;
     double rise = (GROUND - EAVES - 4) / steps;
     treads.moveTo(from, GROUND);
     for (int i = 0; i < steps; i++) {
@@ -211,11 +212,11 @@ final class AirScene {
   private void machine(Placement.Kind kind) {
     double x =
         switch (kind) {
-          case IN_ROOM -> 68;
-          case LOFT -> 67;
-          case LEAN_TO -> 131;
-          case UNDER_STAIR -> 81;
-          default -> 98;
+          case IN_ROOM -> 58;
+          case LOFT -> 58;
+          case LEAN_TO -> 118.5;
+          case UNDER_STAIR -> 71;
+          default -> 86;
         };
     double floor = kind == Placement.Kind.LOFT ? EAVES : GROUND;
     Area whole = new Area(new RoundRectangle2D.Double(x, floor - 11, 21, 9, 9, 9));
@@ -271,7 +272,9 @@ final class AirScene {
       }
       case LEAN_TO -> {
         grille(LEAN_TO, GROUND - 7);
-        grille(LEAN_TO, 68);
+        grille(LEAN_TO, 70);
+        arrow(LEAN_TO + 16, GROUND - 7, LEAN_TO + 5, GROUND - 7);
+        arrow(LEAN_TO + 5, 70, LEAN_TO + 16, 70);
       }
       case LOFT -> {
         arrow(LEFT - 14, EAVES + 6, LEFT + 3, EAVES - 5);
@@ -286,14 +289,14 @@ final class AirScene {
 
   /** A pipe from the closet through loft and roof. */
   private void stack() {
-    Rectangle2D pipe = new Rectangle2D.Double(108, 8, 7, CLOSET_TOP - 8);
+    Rectangle2D pipe = new Rectangle2D.Double(96, 8, 7, CLOSET_TOP - 8);
     ink.setColor(look.paper());
     ink.fill(pipe);
     ink.setColor(look.ink());
     ink.setStroke(new BasicStroke(1.2f));
-    ink.draw(new Line2D.Double(108, 8, 108, CLOSET_TOP));
-    ink.draw(new Line2D.Double(115, 8, 115, CLOSET_TOP));
-    arrow(111.5, CLOSET_TOP - 8, 111.5, 12);
+    ink.draw(new Line2D.Double(96, 8, 96, CLOSET_TOP));
+    ink.draw(new Line2D.Double(103, 8, 103, CLOSET_TOP));
+    arrow(99.5, CLOSET_TOP - 8, 99.5, 12);
   }
 
   /** Blades in a gap of an upright wall. */

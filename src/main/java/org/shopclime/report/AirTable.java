@@ -118,7 +118,7 @@ public final class AirTable {
         .map(
             change ->
                 List.of(
-                    capital(AirlineWords.change(change.kind())),
+                    change(change.kind(), units),
                     water(change.tankWater(), units),
                     water(change.lineWater(), units),
                     water(change.dryerWater(), units),
@@ -128,7 +128,14 @@ public final class AirTable {
         .toList();
   }
 
-  static String capital(String text) {
+  /** What a change of the line is called. */
+  static String change(LineChange.Kind kind, UnitSystem units) {
+    return kind == LineChange.Kind.DROP_LEG && units == UnitSystem.SI
+        ? "15 m of bare pipe, drained"
+        : capital(AirlineWords.change(kind));
+  }
+
+  private static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 

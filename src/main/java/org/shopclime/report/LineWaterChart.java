@@ -18,8 +18,8 @@ import org.shopclime.quantity.UnitSystem;
 /** Water of a day that drops out, and where, with the line as it is and with parts added to it. */
 public final class LineWaterChart {
 
-  private static final String MACHINE = "At the machine, drained";
-  private static final String DRYER = "In a dryer, drained";
+  private static final String MACHINE = "At the machine";
+  private static final String DRYER = "In a dryer";
   private static final String LINE = "In pipe and hose";
 
   private LineWaterChart() {}
@@ -64,14 +64,19 @@ public final class LineWaterChart {
     return ChartStyle.chart(plot, look);
   }
 
-  /** What is to be drained in a day, shared as in its worst hour. */
+  /** Days of as many of the worst hours as there are hours of work. */
   private static DefaultCategoryDataset dataset(List<LineChange> changes, UnitSystem units) {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
+    // A desiccant blows off what it takes out, so the hours are those of the line as it is.
+    double hours =
+        changes.stream()
+            .findFirst()
+            .map(first -> first.litresToDrain() / (first.tankWater() + first.lineWater() + first.dryerWater()))
+            .filter(Double::isFinite)
+            .orElse(0.0);
     for (LineChange change : changes) {
-      double hour = change.tankWater() + change.dryerWater() + change.lineWater();
-      double day = AirTable.drained(change.litresToDrain(), units);
-      double each = hour > 0 ? day / hour : 0;
-      String name = AirTable.capital(AirlineWords.change(change.kind()));
+      double each = AirTable.drained(hours, units);
+      String name = AirTable.change(change.kind(), units);
       data.addValue(each * change.tankWater(), MACHINE, name);
       data.addValue(each * change.dryerWater(), DRYER, name);
       data.addValue(each * change.lineWater(), LINE, name);

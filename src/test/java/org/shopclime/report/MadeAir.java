@@ -145,9 +145,10 @@ public final class MadeAir {
       double tank = 100 * times;
       double line = dryer ? 0 : 50 * times;
       double dried = dryer ? 60 * times : 0;
-      all.add(
-          new LineChange(
-              kind, tank, line, dried, 8 * (tank + line + dried) / 1000, dryer ? 3 : 40, 19));
+      // What a desiccant takes out is blown off, not drained.
+      double drained = kind == LineChange.Kind.DESICCANT_DRYER ? 0 : dried;
+      double litres = 8 * (tank + line + drained) / 1000;
+      all.add(new LineChange(kind, tank, line, dried, litres, dryer ? 3 : 40, 19));
     }
     return all;
   }
