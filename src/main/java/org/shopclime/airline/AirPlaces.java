@@ -1,19 +1,22 @@
 package org.shopclime.airline;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.leakage.AirBalance;
 import org.shopclime.leakage.AirStream;
 import org.shopclime.leakage.Flue;
+import org.shopclime.run.Cooling;
 import org.shopclime.run.LivedDay;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanWay;
-import org.shopclime.shop.Shop;
 
 /** Answers where the compressor of a shop stays cool, spares the unit and keeps its line dry. */
 public final class AirPlaces {
@@ -28,9 +31,20 @@ public final class AirPlaces {
   private final PlaceQuestion asked;
   private final OwnedLine owned;
 
+  /** Models of the shop with its place on the hot and on the cold day; many places share walls. */
+  private final Map<PlacedShop.Walls, ShopModel> hot = new ConcurrentHashMap<>();
+
+  private final Map<PlacedShop.Walls, ShopModel> cold = new ConcurrentHashMap<>();
+
+  private final Map<PlacedShop.Walls, PlacedShop> shops = new EnumMap<>(PlacedShop.Walls.class);
+
   private AirPlaces(PlaceQuestion asked, OwnedLine owned) {
     this.asked = asked;
     this.owned = owned;
+    for (PlacedShop.Walls walls : PlacedShop.Walls.values()) {
+      PlacedShop.of(asked.shop(), owned, asked.room(), walls)
+          .ifPresent(placed -> shops.put(walls, placed));
+    }
   }
 
   /**
@@ -52,7 +66,7 @@ public final class AirPlaces {
     List<Placement> placements =
         Placement.usual().stream()
             .map(each -> each.withIntake(owned.intake()))
-            .filter(each -> placed(each).isPresent())
+            .filter(each -> shops.containsKey(PlacedShop.walls(each.kind())))
             .toList();
     Baseline base = baseline();
     List<Tried> tried = placements.parallelStream().map(this::attempt).toList();
@@ -78,26 +92,33 @@ public final class AirPlaces {
         .orElseThrow();
   }
 
-  private Optional<PlacedShop> placed(Placement placement) {
-    return PlacedShop.of(asked.shop(), owned, asked.room(), placement.kind());
+  private PlaceRun hot(Placement placement) {
+    PlacedShop.Walls walls = PlacedShop.walls(placement.kind());
+    return run(hotModel(walls), walls, placement, asked.cooling());
   }
 
-  private PlaceRun hot(Shop shop, Placement placement, int place) {
+  private ShopModel hotModel(PlacedShop.Walls walls) {
     ShopModel.Holding holding =
         asked.cooling().isPresent() ? ShopModel.Holding.HELD : ShopModel.Holding.FREE;
-    ShopModel model = ShopModel.cooling(shop, asked.day(), holding);
-    return new PlaceRun(model, asked.room(), place, placement, owned, asked.cooling());
+    return hot.computeIfAbsent(
+        walls, each -> ShopModel.cooling(shops.get(each).shop(), asked.day(), holding));
   }
 
-  private PlaceRun cold(Shop shop, Placement placement, int place) {
+  private PlaceRun cold(Placement placement) {
+    PlacedShop.Walls walls = PlacedShop.walls(placement.kind());
     ShopModel model =
-        ShopModel.heating(shop, asked.day(), asked.winterDesign(), asked.winterWind());
-    return new PlaceRun(model, asked.room(), place, placement, owned, Optional.empty());
+        cold.computeIfAbsent(
+            walls,
+            each ->
+                ShopModel.heating(
+                    shops.get(each).shop(), asked.day(), asked.winterDesign(), asked.winterWind()));
+    return run(model, walls, placement, Optional.empty());
   }
 
-  private PlaceRun hot(Placement placement) {
-    PlacedShop shop = placed(placement).orElseThrow();
-    return hot(shop.shop(), placement, shop.place());
+  private PlaceRun run(
+      ShopModel model, PlacedShop.Walls walls, Placement placement, Optional<Cooling> cooling) {
+    int place = shops.get(walls).place();
+    return new PlaceRun(model, asked.room(), place, placement, owned, cooling);
   }
 
   /** What the work room needs without the compressor, held at its wished temperatures, W. */
@@ -105,8 +126,8 @@ public final class AirPlaces {
 
   private Baseline baseline() {
     Placement here = Placement.usual().get(0);
-    PlaceRun hot = hot(asked.shop(), here, asked.room());
-    PlaceRun cold = cold(asked.shop(), here, asked.room());
+    PlaceRun hot = hot(here);
+    PlaceRun cold = cold(here);
     return new Baseline(
         hot.held(hot.nothing(), setPoint()).room().plant(),
         cold.held(cold.nothing(), winterRoom()).room().plant());
@@ -177,9 +198,7 @@ public final class AirPlaces {
       }
     }
     running.add(AirStream.out(AirStream.Use.CLOSET_FAN, through, 60));
-    double leakage =
-        ShopModel.cooling(asked.shop(), asked.day(), ShopModel.Holding.HELD)
-            .leakageArea(asked.room());
+    double leakage = hotModel(PlacedShop.Walls.ROOM).leakageArea(asked.room());
     return AirBalance.of(Math.max(LEAST_LEAKAGE, leakage), 0, running).suction();
   }
 
@@ -235,8 +254,7 @@ public final class AirPlaces {
   }
 
   private double winter(Placement placement, Baseline base, Set<Integer> hours) {
-    PlacedShop shop = placed(placement).orElseThrow();
-    PlaceRun run = cold(shop.shop(), placement, shop.place());
+    PlaceRun run = cold(placement);
     Profile plant = run.held(winterRoom()).room().plant();
     return hours.stream()
         .mapToDouble(hour -> base.winter().at(hour) - plant.at(hour))

@@ -31,7 +31,7 @@ import org.shopclime.run.RoomTooHot;
 final class PlaceRun {
 
   /** Largest change of an hour of the place between the last two rounds, K. */
-  static final double CLOSE = 0.005;
+  static final double CLOSE = 0.01;
 
   private static final int MOST_ROUNDS = 25;
   private static final double LEAST_SHARE = 1e-3;

@@ -31,7 +31,8 @@ import org.shopclime.shop.Window;
  * 7/16 in board, in white paint; 50 lb of iron for each horsepower of pump and tank: common
  * practice.
  *
- * <p>Limits: a closet has no leaks of its own but its vents; a stair has no floor here and a
+ * <p>Limits: radiation in a closet is linear about a mildly warm day, so a very hot one is told a
+ * little too hot. A closet has no leaks of its own but its vents; a stair has no floor here and a
  * lean-to none either, which is on the safe side.
  *
  * @param shop the shop with its place
@@ -51,25 +52,52 @@ record PlacedShop(Shop shop, int place) {
   private static final double WHITE = 0.3;
   private static final double LEAST_WIDTH = 0.3;
 
+  /** Walls that a place has; places with the same walls differ in their vents alone. */
+  enum Walls {
+    /** Those of the work room. */
+    ROOM,
+    /** Bare partitions at a corner. */
+    CORNER,
+    /** Insulated partitions at a corner. */
+    INSULATED_CORNER,
+    /** The underside of a stair. */
+    STAIR,
+    /** Board outside. */
+    LEAN_TO,
+    /** The room above. */
+    LOFT
+  }
+
+  /** Walls of a kind of place. */
+  static Walls walls(Placement.Kind kind) {
+    return switch (kind) {
+      case IN_ROOM -> Walls.ROOM;
+      case LOFT -> Walls.LOFT;
+      case LEAN_TO -> Walls.LEAN_TO;
+      case UNDER_STAIR -> Walls.STAIR;
+      case CLOSED_INSULATED_CLOSET, OUTDOOR_LOOP, OUTDOOR_LOOP_FAN -> Walls.INSULATED_CORNER;
+      case CLOSED_CLOSET, GRILLES_TO_ROOM, FAN_TO_ROOM, STACK_OUTDOORS, FAN_OUTDOORS ->
+          Walls.CORNER;
+    };
+  }
+
   /**
    * Puts a compressor in its place.
    *
    * @param shop the owner's shop
    * @param owned its compressor
    * @param room index of the work room
-   * @param kind which place
+   * @param walls walls of the place
    * @return the shop; none where it has no such place, as a shop without a loft
    */
-  static Optional<PlacedShop> of(Shop shop, OwnedLine owned, int room, Placement.Kind kind) {
-    return switch (kind) {
-      case IN_ROOM -> Optional.of(moved(shop, owned, room));
+  static Optional<PlacedShop> of(Shop shop, OwnedLine owned, int room, Walls walls) {
+    return switch (walls) {
+      case ROOM -> Optional.of(moved(shop, owned, room));
       case LOFT -> loft(shop, room).map(loft -> moved(shop, owned, loft));
       case LEAN_TO -> Optional.of(leanTo(shop, owned, room));
-      case UNDER_STAIR -> Optional.of(stair(shop, owned, room));
-      case CLOSED_INSULATED_CLOSET, OUTDOOR_LOOP, OUTDOOR_LOOP_FAN ->
-          Optional.of(corner(shop, owned, room, R13));
-      case CLOSED_CLOSET, GRILLES_TO_ROOM, FAN_TO_ROOM, STACK_OUTDOORS, FAN_OUTDOORS ->
-          Optional.of(corner(shop, owned, room, 0));
+      case STAIR -> Optional.of(stair(shop, owned, room));
+      case INSULATED_CORNER -> Optional.of(corner(shop, owned, room, R13));
+      case CORNER -> Optional.of(corner(shop, owned, room, 0));
     };
   }
 
@@ -359,6 +387,14 @@ record PlacedShop(Shop shop, int place) {
         1);
   }
 
+  /**
+   * The machine as the network's radiation is made linear with it: nine tenths of its heat are
+   * taken to go with the air. Its true heat is told hour by hour by {@link PlaceRun}.
+   */
+  private static Gain mild(Gain.Compressor gain) {
+    return new Gain.Compressor(gain.name(), gain.power() / 10, gain.duty(), gain.when());
+  }
+
   private static PlacedShop with(
       Shop shop,
       List<Room> rooms,
@@ -387,7 +423,7 @@ record PlacedShop(Shop shop, int place) {
             faces,
             new Leakage.AirChanges(Span.known(0)),
             List.of(),
-            List.of(owned.gain()),
+            List.of(mild(owned.gain())),
             new Contents(Span.known(iron), Span.known(0), 0)));
     return new PlacedShop(shop.withRooms(rooms), rooms.size() - 1);
   }

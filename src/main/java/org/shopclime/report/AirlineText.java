@@ -6,12 +6,14 @@ import java.util.Locale;
 import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
+import org.shopclime.airline.PlaceNames;
+import org.shopclime.airline.Placement;
 import org.shopclime.airline.VentPoint;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 
-/** The answer on places for the compressor as plain text, about 100 columns. */
+/** The answer on places for the compressor as plain text, 100 columns or less. */
 public final class AirlineText {
 
   private static final double SQUARE_FOOT = 0.3048 * 0.3048;
@@ -65,7 +67,7 @@ public final class AirlineText {
       String rank = place.ranked().rank().map(each -> each + ". ").orElse("-  ");
       rows.add(
           List.of(
-              rank + shorter(place.ranked().place().name()),
+              rank + brief(place.placement().kind()),
               degrees(place.placePeak(), units),
               Shown.heat(place.roomLoad(), units),
               degrees(place.indoorPeak(), units),
@@ -93,8 +95,19 @@ public final class AirlineText {
             + " hours.");
   }
 
-  private static String shorter(String name) {
-    return name.replace("insulated closet", "insul. closet").replace(" from and to ", " to ");
+  /** A name that leaves room for the figures. */
+  private static String brief(Placement.Kind kind) {
+    return switch (kind) {
+      case IN_ROOM, CLOSED_CLOSET, LOFT, LEAN_TO -> PlaceNames.of(kind);
+      case CLOSED_INSULATED_CLOSET -> "closed closet, insulated";
+      case UNDER_STAIR -> "closed, under a stair";
+      case GRILLES_TO_ROOM -> "closet, grilles to room";
+      case FAN_TO_ROOM -> "closet, fan to room";
+      case STACK_OUTDOORS -> "closet, stack to outdoors";
+      case FAN_OUTDOORS -> "closet, fan to outdoors";
+      case OUTDOOR_LOOP -> "closet, vents of outdoors";
+      case OUTDOOR_LOOP_FAN -> "closet, fan of outdoors";
+    };
   }
 
   private static String degrees(double celsius, UnitSystem units) {

@@ -196,7 +196,7 @@ public final class AirlineWords {
     List<String> all = new ArrayList<>();
     answer.places().get(0).cautions().forEach(caution -> all.add(caution(caution)));
     all.add(
-        "Drain tank, drop legs and closets' low points every day; keep relief valve and guards; blow"
+        "Drain tank and drop legs every day; keep relief valve and guards; blow"
             + " guns at no more than 30 psi at the tip (OSHA 1910.242(b)); no plastic pipe that is"
             + " not rated for compressed air.");
     all.add(

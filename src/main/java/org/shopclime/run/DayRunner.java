@@ -33,6 +33,9 @@ final class DayRunner {
   /** The same of the place of a machine, in which nobody stays. */
   static final double HOTTEST_PLACE = 150;
 
+  /** Farthest above outdoors at which leaks of such a place are taken, K. */
+  private static final double FARTHEST = 100;
+
   /** Most rounds in which the unit finds the mean air of the step it makes. */
   private static final int MOST_ROUNDS = 12;
 
@@ -507,7 +510,15 @@ final class DayRunner {
     int hour = slot / DaySlots.PER_HOUR + 1;
     inflow[r] =
         place.isPresent()
-            ? model.streams().total(r, celsius, kind, slot, slots, place.get().through(r))
+            ? model
+                    .streams()
+                    .total(
+                        r,
+                        Math.min(celsius, model.outdoor(hour) + FARTHEST),
+                        kind,
+                        slot,
+                        slots,
+                        place.get().through(r))
                 + place.get().outdoorAir(r)
             : model.streams().total(r, celsius, kind, slot, slots);
     double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));

@@ -12,8 +12,11 @@ import org.shopclime.heat.Drivers;
  */
 final class PlaceAir {
 
-  /** How near the air at which the flow is taken must be to the air of the step, K. */
-  private static final double NEAR = 0.01;
+  /**
+   * How near the air at which the flow is taken must be to the air of the step, K: as near as the
+   * air that a unit takes in.
+   */
+  private static final double NEAR = 0.02;
 
   /**
    * Part of a miss by which the next guess is moved: a flow that goes by the root of a difference
