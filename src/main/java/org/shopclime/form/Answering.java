@@ -1,11 +1,15 @@
 package org.shopclime.form;
 
 import java.util.List;
+import java.util.Optional;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.PlaceWatch;
 import org.shopclime.climate.Climates;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
+import org.shopclime.report.AirlineAsk;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopCheck;
 import org.shopclime.shop.Stations;
@@ -22,6 +26,9 @@ interface Answering {
 
   /** The whole answer. */
   SizeAnswer whole(Shop shop, List<Warning> found, Progress progress);
+
+  /** Where the compressor could stand; none where the shop has none. */
+  Optional<AirlineAnswer> air(Shop shop, PlaceWatch watch);
 
   /** Look-up of stations for files. */
   Stations stations();
@@ -49,6 +56,11 @@ interface Answering {
       @Override
       public SizeAnswer whole(Shop shop, List<Warning> found, Progress progress) {
         return new Sizing(shop, climates).answer(found, progress);
+      }
+
+      @Override
+      public Optional<AirlineAnswer> air(Shop shop, PlaceWatch watch) {
+        return AirlineAsk.answer(shop, climates, watch);
       }
 
       @Override

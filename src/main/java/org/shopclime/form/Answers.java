@@ -33,6 +33,7 @@ final class Answers {
 
   Answers(UnitSystem units) {
     this.units = units;
+    pictures.air().use(units);
   }
 
   AnswerView top() {
@@ -82,6 +83,7 @@ final class Answers {
   /** Everything again, in other units or colours. */
   void redo() {
     top.recolour();
+    pictures.air().use(units);
     draw();
     write();
   }

@@ -23,7 +23,8 @@ final class ListBox implements FieldEditor {
   private final ShopPath path;
   private final Class<?> type;
   private final String word;
-  private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 1, fillx, hidemode 3", "[grow,fill]"));
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 0, wrap 1, fillx, hidemode 3", "[grow,fill]"));
   private final JButton add;
   private final Note note;
   private final List<RecordEditor> elements = new ArrayList<>();
@@ -40,8 +41,7 @@ final class ListBox implements FieldEditor {
     add = new JButton("Add " + word);
     add.setName(path + ".add");
     add.addActionListener(
-        event ->
-            bench.proposals().propose(path, NextElement.appended(shown, type)));
+        event -> bench.proposals().propose(path, NextElement.appended(shown, type)));
     note = new Note("", path.toString());
   }
 

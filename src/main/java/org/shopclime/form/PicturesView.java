@@ -49,6 +49,7 @@ final class PicturesView {
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
   private final UnitView unit = new UnitView();
+  private final AirView air = new AirView();
   private final DampView damp = new DampView();
   private final FiguresView figures = new FiguresView();
 
@@ -68,6 +69,7 @@ final class PicturesView {
     scrollByKeys();
     add("Pictures", "Where the heat comes from, and the hot day", scroll);
     add("Unit", "The unit in the heat and on other days", unit.component());
+    add("Air", "Where the compressor stays cool and the air line dry", air.component());
     add("Changes", "What would change it", changes.component());
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());
@@ -144,6 +146,10 @@ final class PicturesView {
 
   JComponent component() {
     return tabs;
+  }
+
+  AirView air() {
+    return air;
   }
 
   void show(JFreeChart loadChart, JFreeChart dayChart, TableText.Table parts) {

@@ -71,7 +71,10 @@ public final class LineWaterChart {
     double hours =
         changes.stream()
             .findFirst()
-            .map(first -> first.litresToDrain() / (first.tankWater() + first.lineWater() + first.dryerWater()))
+            .map(
+                first ->
+                    first.litresToDrain()
+                        / (first.tankWater() + first.lineWater() + first.dryerWater()))
             .filter(Double::isFinite)
             .orElse(0.0);
     for (LineChange change : changes) {
