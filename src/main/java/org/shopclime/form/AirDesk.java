@@ -18,13 +18,13 @@ import org.shopclime.shop.Shop;
 final class AirDesk {
 
   private final Supplier<Answering> source;
-  private final AirView view;
+  private final CompressorView view;
   private Optional<Shop> wanted = Optional.empty();
   private Optional<Shop> answered = Optional.empty();
   private Optional<AirlineAnswer> answer = Optional.empty();
   private Optional<Question> newest = Optional.empty();
 
-  AirDesk(Supplier<Answering> source, AirView view) {
+  AirDesk(Supplier<Answering> source, CompressorView view) {
     this.source = source;
     this.view = view;
     view.onSeen(this::askIfSeen);

@@ -8,7 +8,7 @@ import java.awt.event.FocusEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.swing.JPanel;
-import org.shopclime.report.AirPicture;
+import org.shopclime.report.PlacesPicture;
 
 /** The picture of all places, as high as it must be for the width it gets. */
 final class AirPictureBox extends JPanel {
@@ -16,7 +16,7 @@ final class AirPictureBox extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int USUAL = 700;
 
-  private transient Optional<AirPicture> picture = Optional.empty();
+  private transient Optional<PlacesPicture> picture = Optional.empty();
 
   AirPictureBox() {
     setName("air.picture");
@@ -38,7 +38,7 @@ final class AirPictureBox extends JPanel {
         });
   }
 
-  void show(AirPicture now) {
+  void show(PlacesPicture now) {
     picture = Optional.of(now);
     getAccessibleContext().setAccessibleDescription(now.words());
     revalidate();

@@ -49,7 +49,7 @@ final class PicturesView {
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
   private final UnitView unit = new UnitView();
-  private final AirView air = new AirView();
+  private final CompressorView air = new CompressorView();
   private final DampView damp = new DampView();
   private final FiguresView figures = new FiguresView();
 
@@ -148,7 +148,7 @@ final class PicturesView {
     return tabs;
   }
 
-  AirView air() {
+  CompressorView air() {
     return air;
   }
 

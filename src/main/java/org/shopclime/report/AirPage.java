@@ -69,7 +69,7 @@ final class AirPage {
   private void places() {
     page.element("h2", "The places, the best first");
     if (charts) {
-      AirPicture picture = new AirPicture(answer, units, ChartLook.light());
+      PlacesPicture picture = new PlacesPicture(answer, units, ChartLook.light());
       picture(
           picture,
           (int) Math.ceil(picture.height(WIDTH)),

@@ -24,7 +24,7 @@ import org.shopclime.quantity.UnitSystem;
  * its rank, the temperature of its worst hour, its water; those excluded with the reason. As many
  * stand side by side as fit.
  */
-public final class AirPicture implements Drawable {
+public final class PlacesPicture implements Drawable {
 
   private static final double LEAST_TILE = 172;
   private static final double MOST_TILE = 300;
@@ -50,7 +50,7 @@ public final class AirPicture implements Drawable {
    * @param units system of units to show
    * @param look colours
    */
-  public AirPicture(AirlineAnswer answer, UnitSystem units, ChartLook look) {
+  public PlacesPicture(AirlineAnswer answer, UnitSystem units, ChartLook look) {
     this.answer = answer;
     this.units = units;
     this.look = look;

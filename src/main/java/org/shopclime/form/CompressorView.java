@@ -19,7 +19,7 @@ import org.jfree.chart.ChartPanel;
 import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.AirDayChart;
-import org.shopclime.report.AirPicture;
+import org.shopclime.report.PlacesPicture;
 import org.shopclime.report.AirReasons;
 import org.shopclime.report.AirTable;
 import org.shopclime.report.AirlineWords;
@@ -30,7 +30,7 @@ import org.shopclime.report.VentChart;
  * The page on compressed air: where the compressor stays cool and the line dry. Above, what goes
  * on; below, the answer, every place drawn, their figures, the hot day, grilles, water.
  */
-final class AirView {
+final class CompressorView {
 
   private static final int DAY = 380;
   private static final int VENTS = 320;
@@ -70,7 +70,7 @@ final class AirView {
   private UnitSystem units = UnitSystem.INCH_POUND;
   private Optional<AirlineAnswer> shown = Optional.empty();
 
-  AirView() {
+  CompressorView() {
     panel.setName("air.page");
     scroll.setName("air.scroll");
     scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -185,7 +185,7 @@ final class AirView {
     AirlineWords words = new AirlineWords(answer, units);
     AirReasons reasons = new AirReasons(answer, units);
     sentence.setText(words.sentence());
-    picture.show(new AirPicture(answer, units, Look.charts()));
+    picture.show(new PlacesPicture(answer, units, Look.charts()));
     places.show(new TableText.Table(broken(AirTable.heads(units)), AirTable.rows(answer, units)));
     note.setText(AirTable.note(answer, units));
     why.setText(String.join("\n", reasons.lines()));

@@ -25,7 +25,7 @@ import org.shopclime.airline.Placement;
 import org.shopclime.quantity.UnitSystem;
 
 /** Places of the compressor as they are drawn. */
-class AirPictureTest {
+class PlacesPictureTest {
 
   private static final AirlineAnswer ANSWER = MadeAir.answer();
   private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
@@ -34,16 +34,16 @@ class AirPictureTest {
   @CsvSource({"220, IP", "330, SI", "400, IP", "760, IP", "760, SI", "1300, IP", "2400, SI"})
   void lettersAreWholeAndLieOverNothing(int width, String system) {
     UnitSystem units = system.equals("SI") ? UnitSystem.SI : UnitSystem.INCH_POUND;
-    AirPicture picture = new AirPicture(ANSWER, units, ChartLook.light());
-    AirPicture.Layout layout = picture.layout(width);
+    PlacesPicture picture = new PlacesPicture(ANSWER, units, ChartLook.light());
+    PlacesPicture.Layout layout = picture.layout(width);
     assertThat(layout.tiles()).hasSize(12);
     assertThat(layout.keys()).hasSize(3);
     List<Rectangle2D> all = new ArrayList<>();
-    for (AirPicture.Tile tile : layout.tiles()) {
+    for (PlacesPicture.Tile tile : layout.tiles()) {
       assertThat(tile.box().getMaxX()).isLessThanOrEqualTo(width);
       assertThat(tile.box().getMaxY()).isLessThanOrEqualTo(layout.height());
       assertThat(tile.box().contains(tile.scene())).isTrue();
-      for (AirPicture.Label label : tile.labels()) {
+      for (PlacesPicture.Label label : tile.labels()) {
         assertThat(tile.box().contains(label.box())).as(label.text()).isTrue();
         assertThat(label.box().getWidth())
             .as(label.text())
@@ -68,13 +68,13 @@ class AirPictureTest {
 
   @Test
   void eachTellsTemperatureWaterRankAndReason() {
-    AirPicture picture = new AirPicture(ANSWER, UnitSystem.INCH_POUND, ChartLook.light());
+    PlacesPicture picture = new PlacesPicture(ANSWER, UnitSystem.INCH_POUND, ChartLook.light());
     List<String> texts =
         picture.layout(760).tiles().stream()
             .map(
                 tile ->
                     tile.labels().stream()
-                        .map(AirPicture.Label::text)
+                        .map(PlacesPicture.Label::text)
                         .collect(Collectors.joining(" "))
                         .replace('\u00a0', ' '))
             .toList();
@@ -98,7 +98,7 @@ class AirPictureTest {
   @Test
   void drawnSmallItIsWholeAndOnItsPaper() throws IOException {
     for (ChartLook look : List.of(ChartLook.light(), ChartLook.dark())) {
-      AirPicture picture = new AirPicture(ANSWER, UnitSystem.SI, look);
+      PlacesPicture picture = new PlacesPicture(ANSWER, UnitSystem.SI, look);
       var image = ImageIO.read(new ByteArrayInputStream(ChartImage.png(picture, 600, 300, 1)));
       assertThat(image.getRGB(0, 0)).isEqualTo(look.paper().getRGB());
       assertThat(image.getRGB(300, 299)).isEqualTo(look.paper().getRGB());
