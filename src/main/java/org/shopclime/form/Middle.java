@@ -67,8 +67,8 @@ final class Middle {
     } else {
       tabs.addTab("Fields", fields);
       tabs.addTab("Pictures and figures", pictures);
-      tabs.setMnemonicAt(0, '8');
-      tabs.setMnemonicAt(1, '9');
+      tabs.setMnemonicAt(0, '9');
+      tabs.setMnemonicAt(1, '0');
       outer.setRightComponent(tabs);
     }
     double share = Math.min(PARTS, 0.35 * width) / PARTS;

@@ -112,7 +112,7 @@ class LayoutWindowTest {
   }
 
   /** Lets what a change of size or text sets off come to rest. */
-  private static void pause() {
+  static void pause() {
     for (int i = 0; i < 4; i++) {
       Person.onEventThread(() -> {});
       try {
@@ -123,7 +123,7 @@ class LayoutWindowTest {
     }
   }
 
-  private static List<String> faults(Person person, String where) {
+  static List<String> faults(Person person, String where) {
     List<String> faults = new ArrayList<>();
     for (Component each : Person.all(person.frame().getContentPane())) {
       if (!each.isShowing()) {
