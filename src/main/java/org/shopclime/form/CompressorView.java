@@ -19,11 +19,11 @@ import org.jfree.chart.ChartPanel;
 import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.AirDayChart;
-import org.shopclime.report.PlacesPicture;
 import org.shopclime.report.AirReasons;
 import org.shopclime.report.AirTable;
 import org.shopclime.report.AirlineWords;
 import org.shopclime.report.LineWaterChart;
+import org.shopclime.report.PlacesPicture;
 import org.shopclime.report.VentChart;
 
 /**

@@ -76,7 +76,10 @@ final class PicturesView {
     scrollByKeys();
     add("Pictures", "Where the heat comes from, and the hot day", scroll);
     add("Unit", "The unit in the heat and on other days", unit.component());
-    add("Compressor", "Where the compressor stays cool and the air line dry", compressor.component());
+    add(
+        "Compressor",
+        "Where the compressor stays cool and the air line dry",
+        compressor.component());
     add("Changes", "What would change it", changes.component());
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());

@@ -98,9 +98,7 @@ public final class OvenEdit {
   private static boolean isHood(Fan fan) {
     boolean named =
         fan.use() == FanUse.OTHER && fan.name().toLowerCase(Locale.ROOT).contains("oven");
-    return (fan.use() == FanUse.OVEN_HOOD || named)
-        && fan.way() == FanWay.OUT
-        && !fan.pauses();
+    return (fan.use() == FanUse.OVEN_HOOD || named) && fan.way() == FanWay.OUT && !fan.pauses();
   }
 
   /**
