@@ -125,8 +125,11 @@ final class PicturesView {
   /** Adds a tab of a short title, so that all stand side by side; led to by Alt and its number. */
   private void add(String title, String meaning, JComponent component) {
     char key = (char) ('1' + tabs.getTabCount());
-    tabs.addTab(title, null, component, meaning + " (Alt+" + key + ")");
-    tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
+    boolean has = key <= '9';
+    tabs.addTab(title, null, component, has ? meaning + " (Alt+" + key + ")" : meaning);
+    if (has) {
+      tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
+    }
   }
 
   /** A panel for a chart; its letters grow with all others. */

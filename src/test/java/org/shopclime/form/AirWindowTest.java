@@ -127,7 +127,7 @@ class AirWindowTest {
 
   private void seeAir(boolean air) {
     JTabbedPane tabs = person.find("answer.tabs", JTabbedPane.class);
-    Person.onEventThread(() -> tabs.setSelectedIndex(air ? tabs.indexOfTab("Air") : 0));
+    Person.onEventThread(() -> tabs.setSelectedIndex(air ? tabs.indexOfTab("Compressor") : 0));
   }
 
   private void untilShown() {

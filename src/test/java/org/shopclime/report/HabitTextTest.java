@@ -123,9 +123,9 @@ class HabitTextTest {
             HabitChart.of(answer, answer.hotWeek(), UnitSystem.SI, ChartLook.light()).getPlot();
     assertThat(all.getSubplots()).hasSize(3);
     for (int i = 0; i < 3; i++) {
-      XYPlot panel = (XYPlot) all.getSubplots().get(i);
+      XYPlot panel = all.getSubplots().get(i);
       assertThat(panel.getDatasetCount()).isEqualTo(5);
-      assertThat(panel.getDataset(3).getSeriesKey(0)).hasToString("Room");
+      assertThat(panel.getDataset(3).getSeriesKey(0).toString()).isEqualTo("Room");
       assertThat(panel.getDataset(3).getItemCount(0)).isEqualTo(YearWeeks.HOURS);
       assertThat(panel.getDataset(3).getYValue(0, 10))
           .isEqualTo(answer.own().get(i).year().at(Figure.AIR, 0, answer.hotWeek() + 10));
