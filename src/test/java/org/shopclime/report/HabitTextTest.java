@@ -20,6 +20,11 @@ import org.shopclime.plan.Yearly;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.YearResult.Figure;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.Schedule;
+import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Work;
 
 /** The example left on, set back and on demand: its answer, words, JSON and picture. */
 class HabitTextTest {
@@ -143,6 +148,23 @@ class HabitTextTest {
                     Climates.load())
                 .habits(Progress.silent()))
         .isEmpty();
+  }
+
+  /** Where work is on weekends already, there is nothing beside it. */
+  @Test
+  void anOwnerOfWeekendsHasNoOtherDays() {
+    Shop shop = Examples.shop(Examples.USUAL);
+    Schedule hours = ScheduleText.read("Sat-Sun 9:00-17:00").orElseThrow();
+    HabitAnswer found =
+        new Yearly(
+                shop.withWork((Work) ShopParts.with(shop.work(), "hours", hours)), Climates.load())
+            .habits(Progress.silent())
+            .orElseThrow();
+    assertThat(found.own()).hasSize(3);
+    assertThat(found.weekends()).isEmpty();
+    HabitText text = new HabitText(found, UnitSystem.INCH_POUND);
+    assertThat(text.rows()).hasSize(3);
+    assertThat(text.lines()).noneMatch(line -> line.contains("Sunday"));
   }
 
   /** Asked for alone, the answer is that of the whole year. */
