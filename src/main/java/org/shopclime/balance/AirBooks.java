@@ -94,9 +94,7 @@ final class AirBooks {
     double density = model.streams().density(hour);
     double[] mass = new double[model.components().size()];
     int first = (hour - 1) * DaySlots.PER_HOUR;
-    model
-        .streams()
-        .split(room, indoors.dryBulb(), DayKind.WORKING, first, DaySlots.PER_HOUR, mass);
+    model.streams().split(room, indoors.dryBulb(), DayKind.WORKING, first, DaySlots.PER_HOUR, mass);
     double leak = mass[air.leakage().index()] / density;
     double leaksIn = 0;
     double leaksOut = 0;
@@ -186,7 +184,9 @@ final class AirBooks {
     return "rooms[" + room + "].gains[" + gain + "].batches";
   }
 
-  /** Unbalanced fans and leaks in a slot; with every fan that runs at its whole flow, or its mean. */
+  /**
+   * Unbalanced fans and leaks in a slot; with every fan that runs at its whole flow, or its mean.
+   */
   private AirBalance balance(double leak, int slot, boolean whole) {
     List<AirStream> running = new ArrayList<>();
     for (int i = 0; i < air.fans().size(); i++) {
@@ -249,11 +249,13 @@ final class AirBooks {
             && face.behind().toLowerCase(Locale.ROOT).equals("outdoors")) {
           double newtons =
               DoorForce.at(
-                  pascals, Math.min(WIDEST, door.width()), Math.min(HIGHEST, door.height()), HANDLE,
+                  pascals,
+                  Math.min(WIDEST, door.width()),
+                  Math.min(HIGHEST, door.height()),
+                  HANDLE,
                   0);
           if (hardest.isEmpty() || newtons > hardest.get().newtons()) {
-            hardest =
-                Optional.of(new AirSuction.HardDoor(door.name(), newtons, DoorForce.LIMIT));
+            hardest = Optional.of(new AirSuction.HardDoor(door.name(), newtons, DoorForce.LIMIT));
           }
         }
       }

@@ -39,7 +39,9 @@ final class AirView {
     scroll.setBorder(BorderFactory.createEmptyBorder());
     panel.setName("air");
     drawn.setName("air.picture");
-    drawn.getAccessibleContext().setAccessibleName("The air of the shop, what comes in and goes out");
+    drawn
+        .getAccessibleContext()
+        .setAccessibleName("The air of the shop, what comes in and goes out");
     caption.setName("air.caption");
     words.setName("air.words");
     panel.add(drawn, "growx, wmin 0");
@@ -102,8 +104,7 @@ final class AirView {
         Graphics2D copy = (Graphics2D) graphics.create();
         try {
           double scale = Look.scaled(1000) / 1000.0;
-          copy.setRenderingHint(
-              RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+          copy.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
           copy.setRenderingHint(
               RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
           copy.scale(scale, scale);

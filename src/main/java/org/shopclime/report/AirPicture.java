@@ -144,8 +144,7 @@ public final class AirPicture {
     } else {
       double below = box.getY() + GAP + 2;
       write(graphics, "in: " + AirText.flow(book.in(), units), area.getX() + MARGIN, below, 0);
-      write(
-          graphics, "out: " + AirText.flow(book.out(), units), area.getMaxX() - MARGIN, below, 1);
+      write(graphics, "out: " + AirText.flow(book.out(), units), area.getMaxX() - MARGIN, below, 1);
     }
   }
 
@@ -181,8 +180,7 @@ public final class AirPicture {
       double row = Math.max(ROW, wide(flow) + GAP);
       double middle = y + row / 2;
       double start = area.getX() + MARGIN + area.getWidth() * 0.36;
-      arrow(
-          graphics, start, area.getMaxX() - MARGIN - HEAD, middle, wide(flow), look.moisture());
+      arrow(graphics, start, area.getMaxX() - MARGIN - HEAD, middle, wide(flow), look.moisture());
       graphics.setFont(look.font());
       graphics.setColor(look.ink());
       label(graphics, flow, start - 6, middle, start - 6 - area.getX() - MARGIN, 1);

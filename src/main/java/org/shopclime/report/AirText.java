@@ -46,8 +46,7 @@ public final class AirText {
         .air()
         .ifPresent(
             air -> {
-              WallClock clock =
-                  new WallClock(answer.shop().work(), answer.core().hotDay().date());
+              WallClock clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
               lines.add(balance(air.book(), clock, units));
               lines.add(cost(air, units));
               suction(air.book().suction(), clock).ifPresent(lines::add);
@@ -107,9 +106,7 @@ public final class AirText {
         running
             + (suction.pascals() < SLIGHT
                 ? "the shop lies less than half a pascal below outdoors"
-                : "the shop lies about "
-                    + pascals(suction.pascals())
-                    + " Pa below outdoors");
+                : "the shop lies about " + pascals(suction.pascals()) + " Pa below outdoors");
     String door =
         suction
             .door()
@@ -195,9 +192,7 @@ public final class AirText {
     rows.add(
         row(
             "All together",
-            new double[] {
-              book.in(), book.out(), 0, book.sensible(), book.latent(), book.water()
-            },
+            new double[] {book.in(), book.out(), 0, book.sensible(), book.latent(), book.water()},
             air,
             units));
     return rows;
@@ -212,9 +207,7 @@ public final class AirText {
         Shown.heat(of[3], units),
         Shown.heat(of[4], units),
         decimals(plainWater(of[5], units)),
-        air.rated().isPresent()
-            ? Shown.percent((of[3] + of[4]) / air.rated().getAsDouble())
-            : "");
+        air.rated().isPresent() ? Shown.percent((of[3] + of[4]) / air.rated().getAsDouble()) : "");
   }
 
   /** What the table's columns mean. */

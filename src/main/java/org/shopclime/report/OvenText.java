@@ -43,8 +43,7 @@ public final class OvenText {
         .oven()
         .ifPresent(
             told -> {
-              WallClock clock =
-                  new WallClock(answer.shop().work(), answer.core().hotDay().date());
+              WallClock clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
               for (OvenAnswer.Oven oven : told.ovens()) {
                 lines.add(heat(oven, clock, units));
                 oven.book().ifPresent(book -> lines.add(book(oven, book)));

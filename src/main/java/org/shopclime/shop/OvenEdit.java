@@ -98,9 +98,7 @@ public final class OvenEdit {
   private static boolean isHood(Fan fan) {
     boolean named =
         fan.use() == FanUse.OTHER && fan.name().toLowerCase(Locale.ROOT).contains("oven");
-    return (fan.use() == FanUse.OVEN_HOOD || named)
-        && fan.way() == FanWay.OUT
-        && !fan.pauses();
+    return (fan.use() == FanUse.OVEN_HOOD || named) && fan.way() == FanWay.OUT && !fan.pauses();
   }
 
   /**
@@ -121,9 +119,7 @@ public final class OvenEdit {
           any = true;
           gains.add(oven.withExhaust(HOOD_TAKES));
           double flow =
-              CFM_PER_FOOT
-                  * Units.feet(oven.width())
-                  * Units.CUBIC_METRES_PER_SECOND_PER_CFM;
+              CFM_PER_FOOT * Units.feet(oven.width()) * Units.CUBIC_METRES_PER_SECOND_PER_CFM;
           // A hood that runs with it already makes way for one that draws no less.
           for (Fan fan : room.fans()) {
             if (isHood(fan) && fan.when().equals(oven.when()) && fans.remove(fan)) {

@@ -25,13 +25,13 @@ class AirBookTest {
   private static final double CFM = 0.3048 * 0.3048 * 0.3048 / 60;
   private static final double BTUH = 3.412141633;
 
-  private static Fan fan(String name, FanWay way, double cfm, FanUse use, double minutes, double led) {
+  private static Fan fan(
+      String name, FanWay way, double cfm, FanUse use, double minutes, double led) {
     return new Fan(name, way, cfm * CFM, TestShops.when("work"), use, minutes * 60, led);
   }
 
   private static Room room(Leakage leakage, Fan... fans) {
-    return TestShops.box(
-            "Shop", RoomUse.COOLED, TestShops.insulation(13), TestShops.insulation(30))
+    return TestShops.box("Shop", RoomUse.COOLED, TestShops.insulation(13), TestShops.insulation(30))
         .withLeakage(leakage)
         .withFans(List.of(fans));
   }
@@ -72,7 +72,9 @@ class AirBookTest {
     assertThat(book.suction().fans()).containsExactly("Dust");
   }
 
-  /** Returned air costs nothing; three quarters led leave a quarter; a third of the hour a third. */
+  /**
+   * Returned air costs nothing; three quarters led leave a quarter; a third of the hour a third.
+   */
   @Test
   void returnedLedAndPausingAir() {
     Leakage none = new Leakage.AirChanges(Span.known(0));
@@ -83,12 +85,10 @@ class AirBookTest {
     assertThat(returned.total()).isZero();
     assertThat(path(returned, "Dust").returned()).isCloseTo(600 * CFM, within(1e-12));
     assertThat(returned.suction().fans()).isEmpty();
-    AirBook led =
-        book(room(none, fan("Dust", FanWay.OUT, 600, FanUse.DUST_COLLECTOR, 60, 0.75)));
+    AirBook led = book(room(none, fan("Dust", FanWay.OUT, 600, FanUse.DUST_COLLECTOR, 60, 0.75)));
     assertThat(led.total()).isCloseTo(whole / 4, within(1e-9 * whole));
     assertThat(path(led, "Dust").led()).isCloseTo(450 * CFM, within(1e-12));
-    AirBook third =
-        book(room(none, fan("Dust", FanWay.OUT, 600, FanUse.DUST_COLLECTOR, 20, 0)));
+    AirBook third = book(room(none, fan("Dust", FanWay.OUT, 600, FanUse.DUST_COLLECTOR, 20, 0)));
     assertThat(third.total()).isCloseTo(whole / 3, within(1e-9 * whole));
   }
 
@@ -101,8 +101,7 @@ class AirBookTest {
   void suctionByPencil() {
     Leakage area = new Leakage.Area(Span.known(0.05));
     Room plain = room(area, fan("Dust", FanWay.OUT, 1000, FanUse.DUST_COLLECTOR, 10, 0));
-    AirBook book =
-        book(TestShops.shop(withDoor(plain)).withFlue(FlueKind.WATER_HEATER));
+    AirBook book = book(TestShops.shop(withDoor(plain)).withFlue(FlueKind.WATER_HEATER));
     AirSuction suction = book.suction();
     assertThat(suction.pascals()).isCloseTo(29.4, within(0.3));
     assertThat(suction.place()).isEqualTo("rooms[0].fans[0]");
@@ -151,8 +150,7 @@ class AirBookTest {
                 fan("Fresh", FanWay.IN, 500, FanUse.OTHER, 60, 0)));
     assertThat(book.suction().pascals()).isZero();
     assertThat(path(book, "Fresh").in()).isCloseTo(500 * CFM, within(1e-12));
-    assertThat(path(book, "Leakage").in())
-        .isCloseTo(path(book, "Leakage").out(), within(1e-12));
+    assertThat(path(book, "Leakage").in()).isCloseTo(path(book, "Leakage").out(), within(1e-12));
   }
 
   /** On drawn shops in is out, and the costs are those of the load's own air streams. */

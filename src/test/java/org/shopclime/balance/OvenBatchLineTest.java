@@ -90,7 +90,9 @@ class OvenBatchLineTest {
     assertThat(lines[vent]).isZero();
   }
 
-  /** A working day of the year gets what the oven's day gives: 3 batches on Monday, none on Sunday. */
+  /**
+   * A working day of the year gets what the oven's day gives: 3 batches on Monday, none on Sunday.
+   */
   @Test
   void yearGetsTheSameHeat() {
     Gain.Oven oven = oven(Optional.of(3.0), 0, "Mon-Fri 13:00-16:00");

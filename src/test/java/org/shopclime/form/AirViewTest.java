@@ -21,11 +21,9 @@ import org.shopclime.shop.Examples;
 class AirViewTest {
 
   @Test
-  void showsPictureAndWordsInBothSystems()
-      throws InterruptedException, InvocationTargetException {
+  void showsPictureAndWordsInBothSystems() throws InterruptedException, InvocationTargetException {
     SizeAnswer answer =
-        new Sizing(Examples.shop("oven-day"), Climates.load())
-            .answer(List.of(), Progress.silent());
+        new Sizing(Examples.shop("oven-day"), Climates.load()).answer(List.of(), Progress.silent());
     SwingUtilities.invokeAndWait(
         () -> {
           AirView view = new AirView();

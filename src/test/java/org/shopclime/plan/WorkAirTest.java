@@ -65,7 +65,9 @@ class WorkAirTest {
     answer = new Sizing(shop(), Climates.load()).answer(List.of(), Progress.silent());
   }
 
-  /** Only dust may return; no way moves less air, none is offered for spray, closet, unknown fans. */
+  /**
+   * Only dust may return; no way moves less air, none is offered for spray, closet, unknown fans.
+   */
   @Test
   void offersNothingThatCouldHurt() {
     AirAnswer air = answer.air().orElseThrow();
@@ -97,7 +99,9 @@ class WorkAirTest {
         .anySatisfy(text -> assertThat(text).contains("more heat and moisture than the unit"));
   }
 
-  /** The oven's books close; cured after work the peak falls; a hood without make-up air is dear. */
+  /**
+   * The oven's books close; cured after work the peak falls; a hood without make-up air is dear.
+   */
   @Test
   void ovenAndItsVariants() {
     OvenAnswer oven = answer.oven().orElseThrow();

@@ -56,10 +56,11 @@ class AirTextTest {
     String text = SizeText.of(answer, UnitSystem.INCH_POUND).replaceAll("\\s+", " ");
     assertThat(text)
         .contains("The air of the shop", "The oven on a working day", "of outdoor air comes in")
-        .contains("Blast, returned", "capture first, comfort second", "NFPA 86", "Cured after work");
-    assertThat(SizeText.of(answer, UnitSystem.SI).replaceAll("\\s+", " ")).contains("L/s", "kg of water");
-    List<List<String>> rows =
-        AirText.rows(answer.air().orElseThrow(), UnitSystem.INCH_POUND);
+        .contains(
+            "Blast, returned", "capture first, comfort second", "NFPA 86", "Cured after work");
+    assertThat(SizeText.of(answer, UnitSystem.SI).replaceAll("\\s+", " "))
+        .contains("L/s", "kg of water");
+    List<List<String>> rows = AirText.rows(answer.air().orElseThrow(), UnitSystem.INCH_POUND);
     List<String> sums = rows.get(rows.size() - 1);
     assertThat(sums.get(1)).isEqualTo(sums.get(2));
     assertThat(rows).allMatch(row -> row.size() == AirText.heads(UnitSystem.SI).size());
@@ -91,13 +92,11 @@ class AirTextTest {
     for (ChartLook look : List.of(ChartLook.light(), ChartLook.dark())) {
       for (UnitSystem units : UnitSystem.values()) {
         AirPicture picture = new AirPicture(air, units, look);
-        BufferedImage image =
-            new BufferedImage(760, picture.height(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(760, picture.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         picture.draw(graphics, new Rectangle2D.Double(0, 0, 760, picture.height()));
         graphics.dispose();
-        for (Color each :
-            List.of(look.outdoor(), look.indoor(), look.without(), look.moisture())) {
+        for (Color each : List.of(look.outdoor(), look.indoor(), look.without(), look.moisture())) {
           assertThat(count(image, each)).as("%s", each).isGreaterThan(100);
         }
         for (int x = 0; x < 760; x++) {

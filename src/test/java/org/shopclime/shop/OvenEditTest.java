@@ -59,11 +59,7 @@ class OvenEditTest {
     Fan strong = new Fan("Hood", FanWay.OUT, 900 * CFM, at(now), FanUse.OVEN_HOOD, 3600, 0);
     Fan dust = new Fan("Dust", FanWay.OUT, 400 * CFM, at(now), FanUse.DUST_COLLECTOR, 3600, 0);
     List<Fan> fans =
-        OvenEdit.hooded(shop(oven(now, 0), strong, dust), 0)
-            .orElseThrow()
-            .rooms()
-            .get(0)
-            .fans();
+        OvenEdit.hooded(shop(oven(now, 0), strong, dust), 0).orElseThrow().rooms().get(0).fans();
     assertThat(fans).hasSize(2).contains(dust);
     assertThat(fans.get(1).flow()).isCloseTo(900 * CFM, within(1e-9));
     assertThat(OvenEdit.hooded(shop(oven(now, 0.9)), 0)).isEmpty();
@@ -71,8 +67,7 @@ class OvenEditTest {
 
   @Test
   void fumesAreNotReturned() {
-    Fan spray =
-        new Fan("Spray", FanWay.FILTERED_RETURN, 0.2, at("work"), FanUse.SPRAY, 3600, 0);
+    Fan spray = new Fan("Spray", FanWay.FILTERED_RETURN, 0.2, at("work"), FanUse.SPRAY, 3600, 0);
     assertThat(ShopCheck.check(shop(oven("work", 0), spray), Stations.any()).problems())
         .filteredOn(problem -> problem.path().contains("fans"))
         .singleElement()
