@@ -237,7 +237,7 @@ public final class AirPicture {
     FontMetrics metrics = graphics.getFontMetrics();
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : flow.name().split(" ")) {
+    for (String word : flow.name().split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (metrics.stringWidth(longer) > room && !line.isEmpty()) {
         lines.add(line.toString());
