@@ -9,7 +9,6 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
@@ -124,9 +123,9 @@ final class CompressorView {
   }
 
   private void section(String title) {
-    JLabel label = new JLabel(title);
-    Look.letters(label, 1.15, java.awt.Font.BOLD);
-    part(label, "gaptop 14");
+    JTextArea heading = Look.wrapped(title);
+    Look.letters(heading, 1.15, java.awt.Font.BOLD);
+    part(heading, WIDE + ", gaptop 14");
   }
 
   private void part(JComponent component, String where) {

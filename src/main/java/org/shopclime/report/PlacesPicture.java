@@ -259,8 +259,8 @@ public final class PlacesPicture implements Drawable {
       }
       String text =
           switch (heat) {
-            case WITHIN -> "within the " + reasons.limit() + " the machine takes";
-            case ABOVE -> "hotter than that";
+            case WITHIN -> "up to its limit, " + reasons.limit();
+            case ABOVE -> "hotter than its limit";
             case EXCLUDED -> "excluded: not safe";
           };
       Rectangle2D size = font().getStringBounds(Shown.bound(text), MEASURE);

@@ -270,6 +270,9 @@ class AirWindowTest {
       Component picture = person.find("air.picture", Component.class);
       int missing = Person.on(() -> picture.getPreferredSize().height - picture.getHeight());
       assertThat(missing).as("height missing at " + size).isLessThanOrEqualTo(1);
+      Component page = person.find("air.page", Component.class);
+      int wider = Person.on(() -> page.getWidth() - page.getParent().getWidth());
+      assertThat(wider).as("width too much at " + size).isLessThanOrEqualTo(0);
     }
     assertThat(faults).isEmpty();
   }
