@@ -9,16 +9,17 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.shopclime.balance.AirBooks;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.leakage.AirBalance;
 import org.shopclime.leakage.AirStream;
-import org.shopclime.leakage.Flue;
 import org.shopclime.run.Cooling;
 import org.shopclime.run.LivedDay;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanWay;
+import org.shopclime.shop.FlueKind;
 
 /** Answers where the compressor of a shop stays cool, spares the unit and keeps its line dry. */
 public final class AirPlaces {
@@ -217,10 +218,11 @@ public final class AirPlaces {
         };
     boolean fumes =
         air.fumes() == CompressedAir.YesNo.YES && (!apart || placement.intake() == Intake.ROOM);
+    FlueKind burner = asked.shop().flue();
     boolean flame =
-        air.flame() == CompressedAir.YesNo.YES && placement.kind() == Placement.Kind.IN_ROOM;
-    return new Hazard.Facts(
-        fumes, flame, Flue.valueOf(air.flue().name()), suction(run.mostThrough(found)));
+        (air.flame() == CompressedAir.YesNo.YES || burner == FlueKind.UNVENTED)
+            && placement.kind() == Placement.Kind.IN_ROOM;
+    return new Hazard.Facts(fumes, flame, AirBooks.flue(burner), suction(run.mostThrough(found)));
   }
 
   /** Suction of the work room with all of its fans and the place's draught, Pa. */

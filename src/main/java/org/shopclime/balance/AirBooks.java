@@ -27,7 +27,7 @@ import org.shopclime.shop.Shop;
  * <p>Source: {@link AirBalance} in each slot; heat and water by {@link AirCost}, charged as the
  * lines of the load are ({@link AirOpenings}), which leaves the same sums.
  */
-final class AirBooks {
+public final class AirBooks {
 
   private static final double LEAST_AREA = 1e-6;
   private static final double MOST_PRESSURE = 1e4;
@@ -263,7 +263,13 @@ final class AirBooks {
     return hardest;
   }
 
-  private static Flue flue(FlueKind kind) {
+  /**
+   * How much suction a burner's flue stands.
+   *
+   * @param kind the burner
+   * @return its flue
+   */
+  public static Flue flue(FlueKind kind) {
     return switch (kind) {
       // Without a flue there is none to draw backward; its own caution says it should not be.
       case NONE, UNVENTED -> Flue.NONE;

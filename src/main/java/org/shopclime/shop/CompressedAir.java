@@ -23,7 +23,6 @@ import org.shopclime.quantity.Kind;
  * @param closetHeight height of that closet, m
  * @param fumes whether solvent fumes or powder hang in the air of the room
  * @param flame whether a flame or things that burn are where it would stand in the room
- * @param flue the most sensitive flue of the shop
  */
 public record CompressedAir(
     @Say(
@@ -102,9 +101,7 @@ public record CompressedAir(
             label = "Flame or rags near",
             help = "A flame, or things that burn, where it would stand in the room.",
             otherwise = "no")
-        YesNo flame,
-    @Say(label = "Flue", help = "The most sensitive chimney of the shop.", otherwise = "no flue")
-        FlueKind flue) {
+        YesNo flame) {
 
   /** How often a machine compresses. */
   public enum PumpStages {
@@ -142,22 +139,6 @@ public record CompressedAir(
     NO,
     /** It is. */
     YES
-  }
-
-  /** Flames with a chimney, by how much suction they stand. */
-  public enum FlueKind {
-    /** None. */
-    NONE,
-    /** A water heater alone on a chimney. */
-    WATER_HEATER_ALONE,
-    /** Furnace and water heater on one chimney. */
-    NATURAL_DRAFT_SHARED,
-    /** A furnace or stove alone on a chimney. */
-    NATURAL_DRAFT,
-    /** With a fan of its own. */
-    FAN_ASSISTED,
-    /** Sealed, with its own air from outdoors. */
-    SEALED
   }
 
   /**
@@ -222,7 +203,6 @@ public record CompressedAir(
         4 * FOOT,
         8 * FOOT,
         YesNo.NO,
-        YesNo.NO,
-        FlueKind.NONE);
+        YesNo.NO);
   }
 }

@@ -28,6 +28,7 @@ import org.shopclime.run.MadeShops;
 import org.shopclime.run.RoomTooHot;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.FlueKind;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
@@ -188,8 +189,7 @@ class AirPlacesTest {
                 .withLeakage(
                     new org.shopclime.shop.Leakage.Tightness(
                         org.shopclime.shop.Leakage.Grade.TIGHT)));
-    Map<Placement.Kind, PlaceAnswer> flue =
-        places(with(tight, "flue", CompressedAir.FlueKind.WATER_HEATER_ALONE));
+    Map<Placement.Kind, PlaceAnswer> flue = places(tight.withFlue(FlueKind.WATER_HEATER));
     assertThat(flue.get(Placement.Kind.FAN_OUTDOORS).ranked().place().hazards())
         .containsExactly(Hazard.SHOP_UNDER_SUCTION);
     assertThat(flue.get(Placement.Kind.FAN_TO_ROOM).ranked().place().hazards()).isEmpty();

@@ -30,7 +30,7 @@ class CompressedAirTest {
                 + " \"60 °F\", \"intake\": \"outdoors\", \"aftercooler\": \"yes\", \"dropLeg\":"
                 + " \"25 ft\", \"dryer\": \"refrigerated\", \"closetWidth\": \"6 ft\","
                 + " \"closetDepth\": \"3 ft\", \"closetHeight\": \"7 ft\", \"fumes\": \"yes\","
-                + " \"flame\": \"yes\", \"flue\": \"natural draft\"},");
+                + " \"flame\": \"yes\"},");
     CompressedAir air = shop.air();
     assertThat(air.stages()).isEqualTo(CompressedAir.PumpStages.TWO);
     assertThat(air.freeAir().orElseThrow()).isCloseTo(15 * 4.719474e-4, within(1e-8));
@@ -39,7 +39,6 @@ class CompressedAirTest {
     assertThat(air.tools().together()).isEqualTo(1800);
     assertThat(air.coldest()).isEqualTo(Optional.of((60 - 32) / 1.8));
     assertThat(air.dryer()).isEqualTo(CompressedAir.AirDryer.REFRIGERATED);
-    assertThat(air.flue()).isEqualTo(CompressedAir.FlueKind.NATURAL_DRAFT);
     ShopReading again = ShopFile.read(ShopFile.write(shop), Stations.any());
     assertThat(((ShopReading.Good) again).shop()).isEqualTo(shop);
   }
