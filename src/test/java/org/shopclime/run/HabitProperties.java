@@ -36,7 +36,8 @@ class HabitProperties {
             drawn.shop(),
             room -> room.withPlants(RoomCooling.UNIT, drawn.any(List.of(RoomHeating.values()))));
     ShopYear year = ShopYear.of(shop, SWINGING).cooledBy(habit(drawn));
-    int from = (int) drawn.between(0, 51) * YearWeeks.HOURS;
+    int week = (int) drawn.between(0, 51);
+    int from = week * YearWeeks.HOURS;
     YearRun run = new YearRun(year, Optional.of(unit(drawn)), BEFORE);
     DayLedger ledger = new DayLedger(year.rooms());
     YearResult result = null;
