@@ -181,8 +181,9 @@ final class PartsView {
     for (int row = 0; row < tree.getRowCount(); row++) {
       DefaultMutableTreeNode node =
           (DefaultMutableTreeNode) tree.getPathForRow(row).getLastPathComponent();
-      boolean first = shown == null && node.getLevel() == 1 && row > 5;
-      if (!folded.contains(path(node)) && !first) {
+      String at = path(node).toString();
+      boolean later = at.startsWith("rooms[") && node.getLevel() == 1 && !at.equals("rooms[0]");
+      if (!folded.contains(path(node)) && !(shown == null && later)) {
         tree.expandRow(row);
       }
     }
