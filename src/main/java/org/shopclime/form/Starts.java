@@ -32,6 +32,7 @@ import org.shopclime.shop.Improvement;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
 import org.shopclime.shop.Overhang;
+import org.shopclime.shop.Pads;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Prices;
 import org.shopclime.shop.Room;
@@ -106,6 +107,10 @@ final class Starts {
           EfficiencyLabel.CEER,
           115,
           Span.known(1));
+    }
+    if (type == Pads.class) {
+      return new Pads(
+          Units.cubicMetresPerSecondFromCfm(3000), absent(type, "effectiveness"), Optional.empty());
     }
     if (type == Supply.class) {
       return new Supply(

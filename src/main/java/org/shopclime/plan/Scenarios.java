@@ -62,7 +62,9 @@ final class Scenarios {
    */
   static List<Case> of(Shop shop, HotDay day, Climates climates) {
     List<Case> cases = new ArrayList<>(work(shop));
-    shop.unit().ifPresent(unit -> cases.addAll(dust(shop, unit.airflow())));
+    shop.unit()
+        .filter(unit -> !unit.isEvaporative())
+        .ifPresent(unit -> cases.addAll(dust(shop, unit.airflow())));
     StationClimate climate = HotDays.climate(shop.place(), climates);
     HotDay hottest = DesignDays.hotDay(climate, Level.HOTTEST);
     if (hottest.peak() > day.peak()) {

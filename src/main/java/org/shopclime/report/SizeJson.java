@@ -11,6 +11,7 @@ import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.DustAnswer;
+import org.shopclime.plan.PadsAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -189,6 +190,8 @@ public final class SizeJson {
                     .put("tooBig", answer.isTooBig()),
             () -> unit.putNull("cycling"));
     DustAnswer.of(answer).ifPresentOrElse(dust -> dust(unit, dust), () -> unit.putNull("dust"));
+    PadsAnswer.of(answer.shop(), core)
+        .ifPresentOrElse(pads -> pads(unit, pads), () -> unit.putNull("pads"));
   }
 
   private static void dust(ObjectNode unit, DustAnswer dust) {
@@ -206,6 +209,17 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakF", temperature(end.indoorPeak()))
         .put("holds", end.holds())
         .put("recommendedBtuh", rounded(end.recommended(), Units::btuh));
+  }
+
+  private static void pads(ObjectNode unit, PadsAnswer pads) {
+    unit.putObject("pads")
+        .put("airflowCfm", rounded(Units.cfm(pads.airflow()), DECIMALS))
+        .<ObjectNode>set("supplyF", temperature(pads.supply()))
+        .<ObjectNode>set("outdoorDewPointF", temperature(pads.outdoorDewPoint()))
+        .put("humidityShare", rounded(pads.humidity(), FRACTION_DECIMALS))
+        .put("humidityWithoutShare", rounded(pads.humidityWithout(), FRACTION_DECIMALS))
+        .put("waterGal", rounded(Units.gallons(pads.water() / 1000), DECIMALS))
+        .put("tooHumid", pads.isDoubted());
   }
 
   private static BigDecimal hours(OptionalInt minutes) {

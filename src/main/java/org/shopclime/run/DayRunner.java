@@ -30,6 +30,9 @@ final class DayRunner {
   /** Most rounds in which the unit finds the mean air of the step it makes. */
   private static final int MOST_ROUNDS = 12;
 
+  /** Rounds in which a cooler that blows finds the leaks of the air it leaves. */
+  private static final int BLOWING_ROUNDS = 2;
+
   /** How near its air must be found, K and kg/kg. */
   private static final double NEAR = 0.02;
 
@@ -59,6 +62,11 @@ final class DayRunner {
 
   private double entering;
   private double meanWater;
+
+  /** What a cooler with wet pads blows, and the part of the step that it does. */
+  private Blown supply = Blown.NOTHING;
+
+  private double blowing;
   private boolean isOn;
   private Sums sums = new Sums();
   private Optional<DayLedger> ledger = Optional.empty();
@@ -279,10 +287,15 @@ final class DayRunner {
   }
 
   private void step(DayKind kind, int slot) {
+    blowing = 0;
     prepare(kind, slot);
     march.look(drivers);
     boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
-    if (on) {
+    boolean blows = on && cooling.get().blows();
+    if (blows) {
+      control.off();
+      blow(kind, slot);
+    } else if (on) {
       control.begin(march.air(room) - model.setPoint(room));
       guessAir();
       flowAgain(kind, slot, entering);
@@ -293,17 +306,10 @@ final class DayRunner {
     double fraction = 0;
     double coil = 0;
     Able able = null;
-    if (on) {
+    if (on && !blows) {
       boolean found = false;
       for (int round = 0; round < MOST_ROUNDS && !found; round++) {
-        able =
-            cooling
-                .get()
-                .at(
-                    model.outdoor(slot / DaySlots.PER_HOUR + 1),
-                    model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
-                    new AirState(
-                        entering, humidity.seenAt(entering, model.pressure()), model.pressure()));
+        able = ask(slot, entering, humidity.seenAt(entering, model.pressure()));
         fraction = cool(able, kind, slot);
         coil = Math.min(able.condensate(fraction), moisture.coilLimit(room, seconds));
         double missed = march.meanAir(room) - entering;
@@ -323,12 +329,19 @@ final class DayRunner {
       Moisture.Step wet = look(r, around, taken);
       if (r == room) {
         water = told(wet);
+        if (blows) {
+          fraction = blowing;
+          able = ask(slot, march.meanAir(room), wet.mean());
+        }
       }
       moisture.go(r, wet, around, taken, ledger);
     }
     if (ledger.isPresent()) {
       double removed = able == null ? 0 : fraction * able.sensible();
-      ledger.get().heat(model.network(), march, drivers, removed, seconds);
+      ledger.get().heat(model.network(), march, drivers, blows ? 0 : removed, seconds);
+      if (blows) {
+        ledger.get().blown(removed, able.condensate(fraction), seconds);
+      }
       for (int r = 0; r < model.rooms(); r++) {
         for (int i = 0; i < slots; i++) {
           ledger.get().inflow[r][slot + i] = inflow[r];
@@ -337,6 +350,35 @@ final class DayRunner {
       }
     }
     sums.add(slot / DaySlots.PER_HOUR, able, fraction, water);
+  }
+
+  private Able ask(int slot, double celsius, double humidityRatio) {
+    int hour = slot / DaySlots.PER_HOUR + 1;
+    return cooling
+        .get()
+        .at(
+            model.outdoor(hour),
+            model.outdoorHumidityRatio(hour),
+            new AirState(celsius, humidityRatio, model.pressure()));
+  }
+
+  /** Lets a cooler with wet pads blow as long as the set point needs. */
+  private void blow(DayKind kind, int slot) {
+    int hour = slot / DaySlots.PER_HOUR + 1;
+    supply =
+        cooling
+            .get()
+            .blown(model.outdoor(hour), model.outdoorHumidityRatio(hour), model.pressure());
+    for (int round = 0; round < BLOWING_ROUNDS; round++) {
+      flowAgain(kind, slot, march.meanAir(room));
+      BlownShare.of(
+          share -> {
+            blowing = share;
+            stream(room, hour);
+            march.lookAgain(drivers);
+            return march.ahead(room) - model.setPoint(room);
+          });
+    }
   }
 
   /** A guess at the mean air of a step: on as it went, or as it is where the unit was off. */
@@ -371,9 +413,11 @@ final class DayRunner {
     for (int i = 0; i < slots; i++) {
       gain += days.latentGains(kind)[r * DaySlots.COUNT + slot + i] / slots;
     }
+    double share = r == room ? blowing : 0;
+    double outdoor = model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1);
     return new Moisture.Around(
-        model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
-        inflow[r],
+        supply.mixedHumidity(share, inflow[r], outdoor),
+        inflow[r] + share * supply.dryAir(),
         gain,
         model.pressure(),
         seconds);
@@ -416,8 +460,14 @@ final class DayRunner {
   private void flow(int r, double celsius, DayKind kind, int slot) {
     int hour = slot / DaySlots.PER_HOUR + 1;
     inflow[r] = model.streams().total(r, celsius, kind, slot, slots);
-    double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
-    drivers.inflow(r, inflow[r] * heat, model.outdoor(hour));
+    stream(r, hour);
+  }
+
+  private void stream(int r, int hour) {
+    double share = r == room ? blowing : 0;
+    double flow = inflow[r] * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
+    drivers.inflow(
+        r, flow + supply.conductance(share), supply.mixed(share, flow, model.outdoor(hour)));
   }
 
   /**
@@ -482,7 +532,7 @@ final class DayRunner {
         double running = control.running(fraction, able.sensible());
         of[7][hour] += slots * able.running(fraction, running);
         of[8][hour] += slots * able.power(fraction, running);
-        if (!able.isVariable()) {
+        if (!able.startsFreely()) {
           of[9][hour] += slots * control.starts(fraction, able.sensible());
         }
         if (fraction > 0) {

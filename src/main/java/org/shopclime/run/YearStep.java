@@ -105,6 +105,18 @@ final class YearStep {
 
   private final SeenHumidity humidityAtUnit = new SeenHumidity();
 
+  /** Whether the unit blows outdoor air through wet pads. */
+  private final boolean blows;
+
+  /** What it blows then, running all the time. */
+  private Blown supply = Blown.NOTHING;
+
+  /** Part of the step it does so, where that flows through the network. */
+  private double blowing;
+
+  /** The same, or what it takes to hold the set point. */
+  private double blown;
+
   YearStep(
       ShopYear year, Optional<Cooling> unit, ModeMarch march, Drivers drivers, Moisture moisture) {
     this.year = year;
@@ -114,6 +126,7 @@ final class YearStep {
     this.moisture = moisture;
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
+    blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
     radiated = new RadiatedHeat(year, march);
     cycling =
         CyclingTable.usual(
@@ -155,6 +168,9 @@ final class YearStep {
     year.fill(drivers, of);
     dryBulb = year.weather().dryBulb(of);
     humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(of));
+    if (blows) {
+      supply = unit.orElseThrow().blown(dryBulb, year.outdoorHumidityRatio(of), year.pressure());
+    }
     for (int room = 0; room < rooms; room++) {
       base[room] = year.airGain(room, of);
     }
@@ -246,11 +262,22 @@ final class YearStep {
   private void release() {
     able = null;
     fraction = 0;
+    if (blows) {
+      blow(0);
+    }
     for (int room = 0; room < rooms; room++) {
       drivers.release(room);
       drivers.airSource(room, base[room]);
       constant[room] = 0;
     }
+  }
+
+  /** Lets the cooler blow for a part of the step. */
+  private void blow(double share) {
+    blowing = share;
+    double flow = inflow[cooledByUnit] * humidHeat;
+    drivers.inflow(
+        cooledByUnit, flow + supply.conductance(share), supply.mixed(share, flow, dryBulb));
   }
 
   /** What is held at its set point most often goes on being held. */
@@ -362,9 +389,10 @@ final class YearStep {
   }
 
   private Moisture.Around around(int room) {
+    double share = room == cooledByUnit ? blown : 0;
     return new Moisture.Around(
-        year.outdoorHumidityRatio(hour),
-        inflow[room],
+        supply.mixedHumidity(share, inflow[room], year.outdoorHumidityRatio(hour)),
+        inflow[room] + share * supply.dryAir(),
         year.latentGain(room, hour),
         year.pressure(),
         seconds);
@@ -452,6 +480,9 @@ final class YearStep {
     if (way > 0 || room != cooledByUnit) {
       return Double.POSITIVE_INFINITY;
     }
+    if (blows) {
+      return Math.max(0, supply.sensible(1, setPoint));
+    }
     if (able == null) {
       able = ask(Math.max(setPoint, Double.isNaN(entering) ? march.air(room) : entering));
     }
@@ -459,7 +490,10 @@ final class YearStep {
   }
 
   private Able ask(double enteringDryBulb) {
-    double seen = humidityAtUnit.seenAt(enteringDryBulb, year.pressure());
+    return ask(enteringDryBulb, humidityAtUnit.seenAt(enteringDryBulb, year.pressure()));
+  }
+
+  private Able ask(double enteringDryBulb, double seen) {
     if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
       AirState air = new AirState(enteringDryBulb, seen, year.pressure());
       answer = unit.orElseThrow().at(dryBulb, year.outdoorHumidityRatio(hour), air);
@@ -499,6 +533,9 @@ final class YearStep {
     } else if (!fine) {
       return false;
     }
+    if (blows && way < 0 && room == cooledByUnit) {
+      return blowTo(setPoint);
+    }
     double need = way * (setPoint - free) / march.response(drivers, room);
     if (!fine && need < most) {
       return false;
@@ -512,6 +549,28 @@ final class YearStep {
     return true;
   }
 
+  /** Blows all through a step, or in a short one as long as it takes. */
+  private boolean blowTo(double setPoint) {
+    double share =
+        BlownShare.of(
+            each -> {
+              blow(each);
+              march.lookAgain(drivers);
+              return march.ahead(cooledByUnit) - setPoint;
+            });
+    return fine || share == 0 || share == 1;
+  }
+
+  /** Part of the step a cooler that holds the set point blows. */
+  private void findBlown() {
+    blown = blowing;
+    double held = -march.plantAhead(drivers, cooledByUnit);
+    double most = supply.sensible(1, march.meanAir(cooledByUnit));
+    if (blowing == 0 && heldBy[cooledByUnit] < 0 && held > 0 && most > 0) {
+      blown = Math.min(1, held / most);
+    }
+  }
+
   private static boolean straddles(double plant, double tilt, double most) {
     return plant - tilt < most && plant + tilt > most;
   }
@@ -520,6 +579,9 @@ final class YearStep {
   void go(Optional<DayLedger> ledger, int next) {
     if (able != null) {
       findCoil();
+    }
+    if (blows) {
+      findBlown();
     }
     radiated.make(!fine, nearly);
     double removed = 0;
@@ -531,12 +593,24 @@ final class YearStep {
       double out = able != null && room == cooledByUnit ? coil : 0;
       Moisture.Step water = lookAtWater(room, out);
       humidity[room] = water.mean();
+      if (blown > 0 && room == cooledByUnit) {
+        able = ask(march.meanAir(room), humidity[room]);
+        fraction = blown;
+      }
       moisture.go(room, water, around(room), out, ledger);
       removed -= constant[room];
     }
     if (ledger.isPresent()) {
       ledger.get().heat(year.network(year.networkOf(hour)), march, drivers, removed, seconds);
+      if (blown > 0) {
+        ledger.get().blown(blownHeat(), able.condensate(blown), seconds);
+      }
     }
+  }
+
+  /** Heat taken out by what flows from the cooler through the network, W. */
+  private double blownHeat() {
+    return blowing == 0 ? 0 : supply.sensible(blowing, march.meanAir(cooledByUnit));
   }
 
   /** Tells the step that was made. */
@@ -544,6 +618,9 @@ final class YearStep {
     for (int room = 0; room < rooms; room++) {
       result.add(room, of, share, march.meanAir(room), march.meanStar(room), humidity[room]);
       double plant = constant[room] + march.plant(room);
+      if (blows && room == cooledByUnit) {
+        plant -= blownHeat();
+      }
       if (plant != 0) {
         result.addPlant(room, of, share, plant);
       }
