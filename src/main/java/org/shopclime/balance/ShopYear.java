@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
@@ -467,6 +468,16 @@ public final class ShopYear {
    */
   public String roomName(int room) {
     return room(room).name();
+  }
+
+  /**
+   * The dehumidifier of a room.
+   *
+   * @param room index
+   * @return its label; nothing where none stands
+   */
+  public Optional<DrierPlate> drier(int room) {
+    return DrierPlate.of(room(room));
   }
 
   private Room room(int room) {

@@ -20,6 +20,7 @@ import org.shopclime.shop.Contents;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.DoorType;
+import org.shopclime.shop.Drier;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Face;
@@ -111,6 +112,10 @@ final class Starts {
     if (type == Pads.class) {
       return new Pads(
           Units.cubicMetresPerSecondFromCfm(3000), absent(type, "effectiveness"), Optional.empty());
+    }
+    if (type == Drier.class) {
+      double pints = Units.cubicMetresFromGallons(35 / 8.0) * 1000 / 86_400;
+      return new Drier(pints, absent(type, "energyFactor"), absent(type, "humidity"));
     }
     if (type == Supply.class) {
       return new Supply(

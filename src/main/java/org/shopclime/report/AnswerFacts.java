@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
 import org.shopclime.plan.PadsAnswer;
 import org.shopclime.plan.SizeAnswer;
@@ -46,6 +47,7 @@ final class AnswerFacts {
     if (asked) {
       DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }
+    DrierAnswer.of(answer).map(dry -> DrierText.fact(dry, units)).ifPresent(lines::add);
     SupplyText.fact(answer).ifPresent(lines::add);
     load(lines);
     if (asked) {

@@ -49,6 +49,11 @@ final class DayRunner {
   private final Drivers drivers;
   private final Moisture moisture;
   private final double[] inflow;
+  private final Driers driers;
+
+  /** Water the unit took out in the last step, kg/s. */
+  private double lastCoil;
+
   private int slots = 1;
 
   /** What the drivers of chains were last filled with. */
@@ -133,6 +138,7 @@ final class DayRunner {
     drivers = new Drivers(model.network());
     moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
+    driers = new Driers(model.rooms(), model::drier);
   }
 
   /** Where a run stands between two days. */
@@ -289,6 +295,7 @@ final class DayRunner {
   private void step(DayKind kind, int slot) {
     blowing = 0;
     prepare(kind, slot);
+    dry(kind, slot);
     march.look(drivers);
     boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
     boolean blows = on && cooling.get().blows();
@@ -311,20 +318,23 @@ final class DayRunner {
       for (int round = 0; round < MOST_ROUNDS && !found; round++) {
         able = ask(slot, entering, humidity.seenAt(entering, model.pressure()));
         fraction = cool(able, kind, slot);
-        coil = Math.min(able.condensate(fraction), moisture.coilLimit(room, seconds));
+        coil =
+            Math.min(
+                able.condensate(fraction), moisture.coilLimit(room, seconds) - driers.water(room));
         double missed = march.meanAir(room) - entering;
         entering += missed;
         flowAgain(kind, slot, entering);
-        meanWater = look(room, around(room, kind, slot), coil).mean();
+        meanWater = look(room, around(room, kind, slot), coil + driers.water(room)).mean();
         found = humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR;
       }
     }
     isOn = on;
+    lastCoil = coil;
     march.go(drivers);
     notTooHot();
     double water = 0;
     for (int r = 0; r < model.rooms(); r++) {
-      double taken = r == room ? coil : 0;
+      double taken = (r == room ? coil : 0) + driers.water(r);
       Moisture.Around around = around(r, kind, slot);
       Moisture.Step wet = look(r, around, taken);
       if (r == room) {
@@ -350,6 +360,29 @@ final class DayRunner {
       }
     }
     sums.add(slot / DaySlots.PER_HOUR, able, fraction, water);
+  }
+
+  /** Lets the dehumidifiers run as the air is now; a unit is taken to dry it as it did before. */
+  private void dry(DayKind kind, int slot) {
+    if (!driers.any()) {
+      return;
+    }
+    for (int r = 0; r < model.rooms(); r++) {
+      if (driers.in(r)) {
+        double coil = r == room && isOn ? lastCoil : 0;
+        driers.find(r, march.air(r), moisture, around(r, kind, slot), coil);
+        drivers.airSource(r, airGain(r, kind, slot));
+      }
+    }
+  }
+
+  /** Heat into the air of a room besides the unit's, W. */
+  private double airGain(int r, DayKind kind, int slot) {
+    double gain = driers.heat(r);
+    for (int i = 0; i < slots; i++) {
+      gain += days.drivers(kind).airGain(r, slot + i) / slots;
+    }
+    return gain;
   }
 
   private Able ask(int slot, double celsius, double humidityRatio) {
@@ -396,10 +429,7 @@ final class DayRunner {
 
   /** Lets the unit run as long as the set point needs; tells what part of the step that is. */
   private double cool(Able able, DayKind kind, int slot) {
-    double gain = 0;
-    for (int i = 0; i < slots; i++) {
-      gain += days.drivers(kind).airGain(room, slot + i) / slots;
-    }
+    double gain = airGain(room, kind, slot);
     drivers.airSource(room, gain);
     march.lookAgain(drivers);
     double fraction = control.share(fraction(able));
@@ -516,7 +546,7 @@ final class DayRunner {
 
   /** Sums over the steps of each hour. */
   private final class Sums {
-    private final double[][] of = new double[10][24];
+    private final double[][] of = new double[12][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
     private void add(int hour, Able able, double fraction, double water) {
@@ -524,6 +554,8 @@ final class DayRunner {
       of[0][hour] += slots * air;
       of[1][hour] += slots * ((air + march.meanStar(room)) / 2);
       of[2][hour] += slots * water;
+      of[10][hour] += slots * driers.power(room);
+      of[11][hour] += slots * driers.water(room);
       if (able != null) {
         of[3][hour] += slots * (fraction * able.sensible());
         of[4][hour] += slots * able.latent(fraction);
@@ -558,7 +590,9 @@ final class DayRunner {
           mean(6),
           mean(7),
           mean(8),
-          mean(9));
+          mean(9),
+          mean(10),
+          mean(11));
     }
 
     private Profile mean(int which) {

@@ -23,7 +23,11 @@ public final class YearResult {
     /** Latent heat taken out by the unit, W. */
     LATENT,
     /** Electric power of the unit, W. */
-    POWER
+    POWER,
+    /** Electric power of the room's dehumidifier, W. */
+    DRIER_POWER,
+    /** Water that takes out, kg/s. */
+    DRIER_WATER
   }
 
   private final ShopYear year;
@@ -37,6 +41,8 @@ public final class YearResult {
   private final double[][] cooling;
   private final double[][] latent;
   private final double[][] power;
+  private final double[][] drierPower;
+  private final double[][] drierWater;
 
   YearResult(ShopYear year) {
     this.year = year;
@@ -47,6 +53,8 @@ public final class YearResult {
     cooling = new double[year.rooms()][YearWeather.HOURS];
     latent = new double[year.rooms()][YearWeather.HOURS];
     power = new double[year.rooms()][YearWeather.HOURS];
+    drierPower = new double[year.rooms()][YearWeather.HOURS];
+    drierWater = new double[year.rooms()][YearWeather.HOURS];
   }
 
   /** Adds a step that lasts some share of an hour. */
@@ -71,6 +79,12 @@ public final class YearResult {
     power[room][hour] += share * drawn;
   }
 
+  /** Adds what a dehumidifier drew, W, and took out, kg/s. */
+  void addDrier(int room, int hour, double share, double drawn, double water) {
+    drierPower[room][hour] += share * drawn;
+    drierWater[room][hour] += share * water;
+  }
+
   private double[][] of(Figure figure) {
     return switch (figure) {
       case AIR -> air;
@@ -80,6 +94,8 @@ public final class YearResult {
       case COOLING -> cooling;
       case LATENT -> latent;
       case POWER -> power;
+      case DRIER_POWER -> drierPower;
+      case DRIER_WATER -> drierWater;
     };
   }
 

@@ -105,6 +105,8 @@ final class YearStep {
 
   private final SeenHumidity humidityAtUnit = new SeenHumidity();
 
+  private final Driers driers;
+
   /** Whether the unit blows outdoor air through wet pads. */
   private final boolean blows;
 
@@ -127,6 +129,7 @@ final class YearStep {
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
     blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
+    driers = new Driers(rooms, year::drier);
     radiated = new RadiatedHeat(year, march);
     cycling =
         CyclingTable.usual(
@@ -218,6 +221,9 @@ final class YearStep {
     nearly = false;
     for (int round = 1; ; round++) {
       year.radiate(drivers, hour, radiated.taken());
+      if (driers.any()) {
+        dry(round == 1);
+      }
       release();
       holdAsBefore();
       march.look(drivers);
@@ -237,6 +243,18 @@ final class YearStep {
       nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
       radiated.takeFound();
       takeFoundFlows();
+    }
+  }
+
+  /** Lets the dehumidifiers run as it needs the air of the round before. */
+  private void dry(boolean isFirst) {
+    for (int room = 0; room < rooms; room++) {
+      if (driers.in(room)) {
+        double air = isFirst ? march.air(room) : march.meanAir(room);
+        double out = room == cooledByUnit && able != null ? coil : 0;
+        driers.find(room, air, moisture, around(room), out);
+        base[room] = year.airGain(room, hour) + driers.heat(room);
+      }
     }
   }
 
@@ -367,7 +385,8 @@ final class YearStep {
 
   private boolean humidityStill() {
     findCoil();
-    return humidityAtUnit.isFound(lookAtWater(cooledByUnit, coil).mean());
+    return humidityAtUnit.isFound(
+        lookAtWater(cooledByUnit, coil + driers.water(cooledByUnit)).mean());
   }
 
   /** Part of the step the unit runs, and the water it takes out. */
@@ -381,7 +400,8 @@ final class YearStep {
   private double mostWater(int room) {
     return moisture.coilLimit(room, seconds)
         + inflow[room] * year.outdoorHumidityRatio(hour)
-        + year.latentGain(room, hour);
+        + year.latentGain(room, hour)
+        - driers.water(room);
   }
 
   private double plant(int room) {
@@ -590,7 +610,7 @@ final class YearStep {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
       }
-      double out = able != null && room == cooledByUnit ? coil : 0;
+      double out = (able != null && room == cooledByUnit ? coil : 0) + driers.water(room);
       Moisture.Step water = lookAtWater(room, out);
       humidity[room] = water.mean();
       if (blown > 0 && room == cooledByUnit) {
@@ -623,6 +643,9 @@ final class YearStep {
       }
       if (plant != 0) {
         result.addPlant(room, of, share, plant);
+      }
+      if (driers.in(room)) {
+        result.addDrier(room, of, share, driers.power(room), driers.water(room));
       }
       if (able != null && room == cooledByUnit) {
         double power = able.power(fraction, cycling.running(fraction, able.sensible()));

@@ -19,7 +19,8 @@ class PadsAnswerTest {
 
   private static SizeAnswer answer(String station) {
     Shop shop = MadeShops.example("insulated-foam-door", station);
-    return new Sizing(shop.withUnit(shop.unit().map(unit -> unit.withPads(PADS))), MadeShops.CLIMATES)
+    return new Sizing(
+            shop.withUnit(shop.unit().map(unit -> unit.withPads(PADS))), MadeShops.CLIMATES)
         .answer(List.of(), Progress.silent());
   }
 
@@ -28,8 +29,8 @@ class PadsAnswerTest {
   }
 
   /**
-   * Mobile, 91 °F on its hot afternoon with a wet bulb near 76 °F: 91 - 0.8 x 15 = 79 °F, warmer than
-   * the wished 78 °F; its dew point near 71 °F lies far above 55 °F.
+   * Mobile, 91 °F on its hot afternoon with a wet bulb near 76 °F: 91 - 0.8 x 15 = 79 °F, warmer
+   * than the wished 78 °F; its dew point near 71 °F lies far above 55 °F.
    */
   @Test
   void inMobileItIsDoubtedNotRefused() {
@@ -57,7 +58,8 @@ class PadsAnswerTest {
     assertThat(MadeShops.fahrenheit(pads.supply())).isCloseTo(78, within(1.0));
     assertThat(pads.isDoubted()).isFalse();
     assertThat(said(answer)).noneMatch(text -> text.contains("humid for an evaporative cooler"));
-    assertThat(answer.core().indoorPeak()).isLessThan(answer.core().without().peakTemperature() - 10);
+    assertThat(answer.core().indoorPeak())
+        .isLessThan(answer.core().without().peakTemperature() - 10);
     double gallons = pads.water() / 3.785411784;
     assertThat(gallons).isBetween(50.0, 120.0);
   }

@@ -35,10 +35,10 @@ class BlownRoomTest {
 
   /**
    * By pencil, at rest: outdoors 100 °F (37.8 °C) and 20 %, W 0.0082, wet bulb 20.6 °C; 80 % of the
-   * way down is 24.0 °C, the blower's 140 W warm it by 0.3 K. 1,000 cfm are 0.472 m³/s of 1.12 kg of
-   * dry air, at 1,031 J/kgK 545 W/K. The room gives 2,000 W; its two walls, 18 m² behind 1 m²·K/W
-   * and films, bring (37.8 - 28.5) x 18 / 1.2 = 140 W: it ends 2,140 / 545 = 3.9 K above the supply.
-   * It is asked to be colder than that, so the cooler never stops.
+   * way down is 24.0 °C, the blower's 140 W warm it by 0.3 K. 1,000 cfm are 0.472 m³/s of 1.12 kg
+   * of dry air, at 1,031 J/kgK 545 W/K. The room gives 2,000 W; its two walls, 18 m² behind 1
+   * m²·K/W and films, bring (37.8 - 28.5) x 18 / 1.2 = 140 W: it ends 2,140 / 545 = 3.9 K above the
+   * supply. It is asked to be colder than that, so the cooler never stops.
    */
   @Test
   void aRoomAtRestIsAsFarAboveTheSupplyAsItsHeatIsOfTheFlow() {
@@ -85,8 +85,7 @@ class BlownRoomTest {
     LivedDay phoenix = day(MadeShops.PHOENIX);
     LivedDay mobile = day(MadeShops.MOBILE);
     int hour = 16;
-    double cooledThere =
-        outdoor(MadeShops.PHOENIX, hour) - phoenix.trace().air().at(hour);
+    double cooledThere = outdoor(MadeShops.PHOENIX, hour) - phoenix.trace().air().at(hour);
     double cooledHere = outdoor(MadeShops.MOBILE, hour) - mobile.trace().air().at(hour);
     assertThat(cooledThere).isGreaterThan(cooledHere + 5);
     assertThat(mobile.trace().relativeHumidity().at(hour)).isBetween(0.7, 0.95);
@@ -145,8 +144,7 @@ class BlownRoomTest {
   void theFirstDaysOfAnyShopAddUp(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     Shop shop = drawn.shop();
-    ShopDays days =
-        new ShopDays(ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD));
+    ShopDays days = new ShopDays(ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD));
     Cooling cooler =
         Cooling.evaporative(
             0, drawn.between(0.02, 5), drawn.between(20, 2000), drawn.between(0.3, 1));
