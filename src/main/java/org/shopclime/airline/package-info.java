@@ -11,6 +11,7 @@
  * <b>Limits:</b> steady means of an hour; one machine, one line, one tool at a time.<br>
  * <b>Checked by:</b> {@code CompressorPublishedTest}, {@code DemandPublishedTest}, {@code
  * LineWaterPublishedTest}, {@code DryerPublishedTest}, {@code AirLineTest}, {@code
- * AirLineProperties}, {@code ClosetBalanceTest}, {@code PlacedHourTest}, {@code RankingTest}.
+ * AirLineProperties}, {@code ClosetBalanceTest}, {@code PlacedHourTest}, {@code RankingTest},
+ * {@code PlacedClosetTest}, {@code AirPlacesTest}.
  */
 package org.shopclime.airline;

@@ -24,7 +24,7 @@ public final class Commands {
   static final String REPORTS = "shopclime.reports";
 
   private static final List<String> VERBS =
-      List.of("size", "year", PlacesVerb.NAME, "example", "form", "tables", "compare");
+      List.of("size", "year", "airline", PlacesVerb.NAME, "example", "form", "tables", "compare");
 
   private static final int OWN_FAULT = 1;
 
@@ -148,6 +148,7 @@ public final class Commands {
     return switch (name) {
       case "size" -> new SizeVerb(session);
       case "year" -> new YearVerb(session);
+      case "airline" -> new AirlineVerb(session);
       case PlacesVerb.NAME -> new PlacesVerb(session);
       case "example" -> new ExampleVerb(session);
       case "form" -> new FormVerb(session);

@@ -55,9 +55,9 @@ final class AirOpenings {
    */
   record Plan(List<DaySlots> fans, List<DaySlots> doors) {
 
-    static Plan of(RoomAir air, Function<Schedule, DaySlots> day) {
+    static Plan of(RoomAir air, double roomCelsius, Function<Schedule, DaySlots> day) {
       return new Plan(
-          air.fans().stream().map(place -> day.apply(place.fan().when())).toList(),
+          air.fans().stream().map(place -> place.runs(roomCelsius, day)).toList(),
           air.doors().stream()
               .map(place -> DaySlots.opened(day.apply(place.when()), place.secondsPerHour()))
               .toList());
@@ -78,8 +78,26 @@ final class AirOpenings {
    */
   double flow(
       int room, double celsius, HourAir out, Plan plan, int slot, int slots, double[] byComponent) {
+    return flow(room, celsius, out, plan, slot, slots, 0, byComponent);
+  }
+
+  /**
+   * The same for a room that another one takes air from.
+   *
+   * @param through dry air that leaves it for outdoors by way of another room, kg/s; below 0 where
+   *     outdoor air comes into it that way, which is not counted here
+   */
+  double flow(
+      int room,
+      double celsius,
+      HourAir out,
+      Plan plan,
+      int slot,
+      int slots,
+      double through,
+      double[] byComponent) {
     RoomAir air = skeleton.air().get(room);
-    double density = typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
+    double density = density(out);
     double leak =
         air.constantFlow()
             + BasicLeakage.flow(
@@ -92,8 +110,9 @@ final class AirOpenings {
     if (byComponent != null) {
       byComponent[air.leakage().index()] = leak * density;
     }
-    if (!air.fans().isEmpty()) {
-      volume += fans(air.fans(), plan.fans(), leak, density, slot, slots, byComponent);
+    if (!air.fans().isEmpty() || through != 0) {
+      double each = through / density;
+      volume += fans(air.fans(), plan.fans(), leak, each, density, slot, slots, byComponent);
     }
     for (int i = 0; i < air.doors().size(); i++) {
       RoomAir.DoorPlace place = air.doors().get(i);
@@ -105,6 +124,11 @@ final class AirOpenings {
       }
     }
     return volume * density;
+  }
+
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(HourAir out) {
+    return typedDensity.isPresent() ? typedDensity.get() : out.dryAirDensity();
   }
 
   private double door(RoomAir.DoorPlace place, int room, double celsius, HourAir out) {
@@ -122,6 +146,7 @@ final class AirOpenings {
       List<RoomAir.FanPlace> places,
       List<DaySlots> running,
       double leak,
+      double through,
       double density,
       int slot,
       int slots,
@@ -131,27 +156,29 @@ final class AirOpenings {
     }
     double volume = 0;
     for (int each = slot; each < slot + slots; each++) {
-      double out = 0;
-      double in = 0;
+      double out = Math.max(0, through);
+      double in = Math.max(0, -through);
       double balanced = 0;
       for (int i = 0; i < places.size(); i++) {
-        double flow = places.get(i).fan().flow() * running.get(i).at(each);
+        double flow = places.get(i).fan().exchanged() * running.get(i).at(each);
         switch (places.get(i).fan().way()) {
           case OUT -> out += flow;
           case IN -> in += flow;
           case BALANCED -> balanced += flow;
+          case FILTERED_RETURN -> {} // stays in the room
         }
       }
       double excess = OutdoorAir.combined(leak, Math.abs(out - in)) - leak;
       double unbalanced = Math.min(in, out) + excess;
-      volume += (unbalanced + balanced) / slots;
+      // What comes in by way of another room is that room's outdoor air.
+      volume += (unbalanced + balanced - Math.max(0, -through)) / slots;
       if (byComponent != null) {
         double part = in + out == 0 ? 0 : unbalanced / (in + out);
         for (int i = 0; i < places.size(); i++) {
           Fan fan = places.get(i).fan();
           double share = fan.way() == FanWay.BALANCED ? 1 : part;
           byComponent[places.get(i).component().index()] +=
-              share * fan.flow() * running.get(i).at(each) * density / slots;
+              share * fan.exchanged() * running.get(i).at(each) * density / slots;
         }
       }
     }

@@ -3,13 +3,18 @@ package org.shopclime.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.shopclime.leakage.BlowerDoor;
 import org.shopclime.leakage.DoorCrack;
 import org.shopclime.leakage.Tightness;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
+import org.shopclime.shop.FanUse;
+import org.shopclime.shop.FanWay;
+import org.shopclime.shop.Gain;
 import org.shopclime.shop.Leakage;
+import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 
@@ -33,7 +38,15 @@ final class AirPaths {
     Component leaks = lines.add(ComponentKind.LEAKAGE, "Leakage", index);
     List<RoomAir.FanPlace> fans = new ArrayList<>();
     for (Fan fan : room.fans()) {
-      fans.add(new RoomAir.FanPlace(lines.add(ComponentKind.FAN, fan.name(), index), fan));
+      Component line = lines.add(ComponentKind.FAN, fan.name(), index);
+      fans.add(new RoomAir.FanPlace(line, fan, Optional.empty()));
+    }
+    for (Gain gain : room.gains()) {
+      if (gain instanceof Gain.Oven oven && oven.batches().map(OvenBatches::vent).orElse(0.0) > 0) {
+        Fan vent = vent(oven);
+        Component line = lines.add(ComponentKind.FAN, vent.name(), index);
+        fans.add(new RoomAir.FanPlace(line, vent, Optional.of(oven)));
+      }
     }
     List<RoomAir.DoorPlace> doors = new ArrayList<>();
     for (Face face : room.faces()) {
@@ -50,6 +63,18 @@ final class AirPaths {
       }
     }
     return new RoomAir(leaks, area, constant, List.copyOf(fans), List.copyOf(doors));
+  }
+
+  /** The fan that draws air through an oven. */
+  private static Fan vent(Gain.Oven oven) {
+    return new Fan(
+        oven.name() + " vent",
+        FanWay.OUT,
+        oven.batches().orElseThrow().vent(),
+        oven.when(),
+        FanUse.OVEN_HOOD,
+        SECONDS_PER_HOUR,
+        0);
   }
 
   /** Outside doors count by their cracks, not by their area. */

@@ -26,8 +26,11 @@ public final class AirStreams {
     }
     for (DayKind kind : DayKind.values()) {
       List<AirOpenings.Plan> rooms = new ArrayList<>();
-      for (RoomAir air : skeleton.air()) {
-        rooms.add(AirOpenings.Plan.of(air, schedule -> week.slots(schedule, kind)));
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        double celsius = skeleton.rooms().get(room).setPoint();
+        rooms.add(
+            AirOpenings.Plan.of(
+                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, kind)));
       }
       plans.put(kind, rooms);
     }
@@ -48,6 +51,24 @@ public final class AirStreams {
   }
 
   /**
+   * Outdoor air entering a room that another one takes air from.
+   *
+   * @param room index of the room
+   * @param celsius its air temperature, °C
+   * @param kind working or idle day
+   * @param slot first five-minute slot
+   * @param slots number of slots, within one hour
+   * @param through dry air that leaves it for outdoors by way of another room, kg/s, made up by its
+   *     leaks as that of a fan is; below 0 where outdoor air comes in that way, which is not
+   *     counted here and keeps leaks back
+   * @return kg of dry air a second; below 0 never
+   */
+  public double total(int room, double celsius, DayKind kind, int slot, int slots, double through) {
+    HourAir out = outdoors[slot / DaySlots.PER_HOUR];
+    return openings.flow(room, celsius, out, plans.get(kind).get(room), slot, slots, through, null);
+  }
+
+  /**
    * Outdoor air entering a room, by line.
    *
    * @param room index of the room
@@ -60,6 +81,16 @@ public final class AirStreams {
   public void split(
       int room, double celsius, DayKind kind, int slot, int slots, double[] byComponent) {
     flow(room, celsius, kind, slot, slots, byComponent);
+  }
+
+  /** Dry air in a cubic metre of what enters, kg. */
+  double density(int hour) {
+    return openings.density(outdoors[hour - 1]);
+  }
+
+  /** Part of each slot in which each fan of a room runs. */
+  List<DaySlots> running(int room, DayKind kind) {
+    return plans.get(kind).get(room).fans();
   }
 
   private double flow(

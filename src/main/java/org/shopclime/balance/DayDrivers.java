@@ -36,7 +36,15 @@ public final class DayDrivers implements HourSink {
     right[chain][hour] += watts;
   }
 
-  void addGain(int room, int slot, double convective, double radiant) {
+  /**
+   * Adds a gain.
+   *
+   * @param room index of the room
+   * @param slot five-minute slot
+   * @param convective heat into the air, W, either sign
+   * @param radiant heat onto the faces, W, either sign
+   */
+  public void addGain(int room, int slot, double convective, double radiant) {
     air[room][slot] += convective;
     star[room][slot] += radiant;
   }

@@ -56,6 +56,16 @@ public final class DaySlots {
     return new DaySlots(fractions);
   }
 
+  /** Levels of one's own, 288, 0 or more. */
+  static DaySlots of(double[] levels) {
+    return new DaySlots(levels.clone());
+  }
+
+  /** The same, each level times a factor. */
+  DaySlots scaled(double factor) {
+    return new DaySlots(times(factor));
+  }
+
   /**
    * A schedule on a day of the week.
    *

@@ -1,8 +1,10 @@
 package org.shopclime.balance;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.shopclime.gain.MotorGain;
+import org.shopclime.gain.OvenDay;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
@@ -10,6 +12,9 @@ import org.shopclime.shop.Warning;
 
 /** Where the heat of a gain rests on something the owner should know. */
 public final class GainWarnings {
+
+  /** The clock's hour does not matter to what an oven can do. */
+  private static final LocalDate ANY_DAY = LocalDate.of(YearWeather.YEAR, 7, 15);
 
   private GainWarnings() {}
 
@@ -27,7 +32,9 @@ public final class GainWarnings {
       for (int j = 0; j < room.gains().size(); j++) {
         String path = "rooms[" + i + "].gains[" + j + "]";
         Gain gain = room.gains().get(j);
-        if (gain instanceof Gain.Oven oven && !GainHeat.box(oven).reaches(room.setPoint())) {
+        if (gain instanceof Gain.Oven oven && oven.batches().isPresent()) {
+          warnings.addAll(batches(path, oven, room, new Week(shop, ANY_DAY)));
+        } else if (gain instanceof Gain.Oven oven && !GainHeat.box(oven).reaches(room.setPoint())) {
           warnings.add(
               new Warning(
                   path + ".heater",
@@ -43,6 +50,31 @@ public final class GainWarnings {
                       + " nearest one in it is taken."));
         }
       }
+    }
+    return warnings;
+  }
+
+  private static List<Warning> batches(String path, Gain.Oven oven, Room room, Week week) {
+    DaySlots when = week.slots(oven.when(), DayKind.WORKING);
+    OvenDay day = OvenDays.of(oven, room.setPoint(), when);
+    int wanted = OvenDays.starts(oven.batches().orElseThrow(), when).length;
+    List<Warning> warnings = new ArrayList<>();
+    if (!day.reached()) {
+      warnings.add(
+          new Warning(
+              path + ".heater",
+              "The heater does not bring parts and vent air to the oven's temperature in four hours;"
+                  + " the cure is not reached and the heater's full power is reckoned."));
+    }
+    if (day.done() < wanted) {
+      warnings.add(
+          new Warning(
+              path + ".batches.number",
+              "Only "
+                  + day.done()
+                  + " of "
+                  + wanted
+                  + " batches find time in a day of this oven; the others are left out."));
     }
     return warnings;
   }

@@ -1,7 +1,6 @@
 package org.shopclime.balance;
 
 import java.util.List;
-import org.shopclime.gain.HeatGain;
 
 /** Tells what drives the network of a shop through its day, component by component. */
 final class PartTeller {
@@ -37,14 +36,14 @@ final class PartTeller {
         to.boundary(component, chain, Profile.of(hour -> below));
       }
     }
-    for (Skeleton.GainPlace place : shop.skeleton().gains()) {
-      HeatGain heat = shop.gains().fullOn(place);
-      DaySlots slots = shop.gains().slots(place, kind);
+    for (int i = 0; i < shop.skeleton().gains().size(); i++) {
+      Component component = shop.skeleton().gains().get(i).component();
+      GainCourse course = shop.gains().course(i, kind);
       to.gain(
-          place.component().index(),
-          place.component().room(),
-          slots.times(heat.convective()),
-          slots.times(heat.radiant()));
+          component.index(),
+          component.room(),
+          course.convective().times(course.full().convective()),
+          course.radiant().times(course.full().radiant()));
     }
   }
 }

@@ -1,7 +1,11 @@
 package org.shopclime.balance;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.shopclime.shop.Fan;
+import org.shopclime.shop.Gain;
+import org.shopclime.shop.Schedule;
 
 /**
  * What lets outdoor air into a room.
@@ -24,8 +28,19 @@ record RoomAir(
    *
    * @param component line
    * @param fan the owner's fan
+   * @param oven the oven whose vent it is: it runs while a batch is in it
    */
-  record FanPlace(Component component, Fan fan) {}
+  record FanPlace(Component component, Fan fan, Optional<Gain.Oven> oven) {
+
+    /** Part of each slot in which it runs. */
+    DaySlots runs(double roomCelsius, Function<Schedule, DaySlots> day) {
+      DaySlots when = day.apply(fan.when());
+      if (oven.isPresent()) {
+        return OvenDays.use(OvenDays.of(oven.get(), roomCelsius, when));
+      }
+      return fan.pauses() ? DaySlots.opened(when, fan.minutes()) : when;
+    }
+  }
 
   /**
    * A door that is opened.
@@ -37,9 +52,5 @@ record RoomAir(
    * @param when hours in which it is opened
    */
   record DoorPlace(
-      Component component,
-      double width,
-      double height,
-      double secondsPerHour,
-      org.shopclime.shop.Schedule when) {}
+      Component component, double width, double height, double secondsPerHour, Schedule when) {}
 }

@@ -22,12 +22,13 @@ final class RoomYear {
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       for (Skeleton.GainPlace place : skeleton.gains()) {
         if (place.component().room() == room) {
-          HeatGain heat = GainHeat.fullOn(place.gain(), owner.setPoint());
-          DaySlots slots = week.slots(place.gain().when(), plan);
+          DaySlots when = week.slots(place.gain().when(), plan);
+          GainCourse course = GainCourse.of(place.gain(), owner.setPoint(), when);
+          HeatGain heat = course.full();
           for (int hour = 0; hour < Profile.HOURS; hour++) {
-            double on = mean(slots, hour);
+            double on = mean(course.convective(), hour);
             convective[plan][hour] += heat.convective() * on;
-            radiant[plan][hour] += heat.radiant() * on;
+            radiant[plan][hour] += heat.radiant() * mean(course.radiant(), hour);
             moisture[plan][hour] += heat.moisture() * on;
           }
         }

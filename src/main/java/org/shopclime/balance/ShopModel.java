@@ -8,8 +8,10 @@ import org.shopclime.climate.DesignDays;
 import org.shopclime.climate.HotDay;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Network;
+import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
+import org.shopclime.shop.Schedule;
 import org.shopclime.shop.Shop;
 
 /**
@@ -27,6 +29,9 @@ public final class ShopModel {
     /** Left to float, for days without a unit. */
     FREE
   }
+
+  /** √(2 · 1.3 Pa / 1.2 kg/m³), m/s. */
+  private static final double SPEED_AT_USUAL_PRESSURE = Math.sqrt(2 * 1.3 / 1.2);
 
   private final ShopOnDay parts;
   private final HotDay day;
@@ -342,12 +347,76 @@ public final class ShopModel {
   }
 
   /**
+   * The air of a room on the working day, in one picture that balances.
+   *
+   * @param room index
+   * @return where air enters and leaves in the hour in which that costs most
+   */
+  public AirBook airBook(int room) {
+    List<DaySlots> running = parts.streams().running(room, DayKind.WORKING);
+    return new AirBooks(this, parts.shop(), room, running).make();
+  }
+
+  /**
+   * Sensible heat that a gain gives off in a room on a working day.
+   *
+   * @param room index of the room
+   * @param gain number of the gain in its room
+   * @return W, means by the hour
+   */
+  public Profile sensibleGain(int room, int gain) {
+    int seen = 0;
+    for (int i = 0; i < skeleton.gains().size(); i++) {
+      if (skeleton.gains().get(i).component().room() == room && seen++ == gain) {
+        GainCourse course = parts.gains().course(i, DayKind.WORKING);
+        return Profile.of(hour -> course.mean(hour));
+      }
+    }
+    throw new IllegalArgumentException("room " + room + " has no gain " + gain);
+  }
+
+  /**
+   * The batches of an oven on a working day.
+   *
+   * @param room index of the room
+   * @param oven an oven with batches in it
+   * @return its books
+   */
+  public OvenBook ovenBook(int room, Gain.Oven oven) {
+    DaySlots when = parts.week().slots(oven.when(), DayKind.WORKING);
+    return OvenDays.book(OvenDays.of(oven, setPoint(room), when));
+  }
+
+  /**
    * Working hours of the busiest day of the week.
    *
    * @return standard time
    */
   public DaySlots working() {
     return parts.week().working();
+  }
+
+  /**
+   * Effective leakage area of a room to outdoors.
+   *
+   * @param room index
+   * @return m² at 4 Pa; of a room told by constant air changes the area through which that air
+   *     passes at 1.3 Pa, a usual pressure of wind and stack (common practice: 1 to 2 Pa)
+   */
+  public double leakageArea(int room) {
+    RoomAir air = skeleton.air().get(room);
+    return air.leakageArea() + air.constantFlow() / SPEED_AT_USUAL_PRESSURE;
+  }
+
+  /**
+   * A schedule on the day.
+   *
+   * @param schedule what goes on when
+   * @param kind working or idle day
+   * @return standard time
+   */
+  public DaySlots slots(Schedule schedule, DayKind kind) {
+    return parts.week().slots(schedule, kind);
   }
 
   /**

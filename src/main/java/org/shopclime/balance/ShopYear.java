@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
@@ -46,9 +48,16 @@ public final class ShopYear {
   /** Radiant gains by plan, hour of the day and room, W. */
   private final double[][][] radiantGains;
 
+  private final Optional<CoolingHabit> habit;
+
+  /** Hours of work and the habit's lead, by plan and hour of the day; empty without a habit. */
+  private final boolean[][] wished;
+
   private ShopYear(Shop shop, YearWeather weather, DayOfWeek first) {
     this.shop = shop;
     this.weather = weather;
+    habit = Optional.empty();
+    wished = new boolean[0][];
     week = new YearWeek(shop.work(), first);
     for (int day = 0; day < YearWeather.DAYS; day++) {
       plans[day] = week.planOf(day);
@@ -59,10 +68,14 @@ public final class ShopYear {
     openings = new AirOpenings(skeleton, shop.place());
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       int of = plan;
-      air.add(
-          skeleton.air().stream()
-              .map(each -> AirOpenings.Plan.of(each, schedule -> week.slots(schedule, of)))
-              .toList());
+      List<AirOpenings.Plan> plans = new ArrayList<>();
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        double celsius = skeleton.rooms().get(room).setPoint();
+        plans.add(
+            AirOpenings.Plan.of(
+                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, of)));
+      }
+      air.add(plans);
     }
     for (int room = 0; room < skeleton.rooms().size(); room++) {
       rooms.add(new RoomYear(shop, skeleton, room, week));
@@ -92,6 +105,40 @@ public final class ShopYear {
         standing.stream().map(season -> new SeasonMaker(this, season).make()).toList();
     networks = made.stream().map(SeasonMaker.Made::network).toList();
     radiation = made.stream().map(SeasonMaker.Made::radiation).toList();
+  }
+
+  private ShopYear(ShopYear of, CoolingHabit habit) {
+    shop = of.shop;
+    weather = of.weather;
+    skeleton = of.skeleton;
+    sun = of.sun;
+    week = of.week;
+    System.arraycopy(of.plans, 0, plans, 0, plans.length);
+    seasons = of.seasons;
+    System.arraycopy(of.networkOfDay, 0, networkOfDay, 0, networkOfDay.length);
+    networks = of.networks;
+    radiation = of.radiation;
+    drivers = of.drivers;
+    openings = of.openings;
+    air.addAll(of.air);
+    rooms.addAll(of.rooms);
+    radiantGains = of.radiantGains;
+    this.habit = Optional.of(habit);
+    wished = new boolean[YearWeek.PLANS][];
+    for (int plan = 0; plan < wished.length; plan++) {
+      wished[plan] = habit.wished(week.slots(shop.work().hours(), plan));
+    }
+  }
+
+  /**
+   * The same shop and year, its unit run by a habit in place of the hours told for the rooms it
+   * cools. Networks and sun are shared.
+   *
+   * @param habit how the unit is run
+   * @return the year
+   */
+  public ShopYear cooledBy(CoolingHabit habit) {
+    return new ShopYear(this, habit);
   }
 
   /**
@@ -288,6 +335,16 @@ public final class ShopYear {
   }
 
   /**
+   * Minutes by which the wall clock is ahead of standard time.
+   *
+   * @param hour 0 to 8,759
+   * @return 60 under daylight saving, else 0
+   */
+  public int minutesAhead(int hour) {
+    return DaySlots.minutesAhead(shop.work().clock(), YearWeeks.date(hour));
+  }
+
+  /**
    * Whether the cooling of a room is switched on.
    *
    * @param room index of the room
@@ -295,6 +352,9 @@ public final class ShopYear {
    * @return true where it is on through half of the hour or more
    */
   public boolean coolingOn(int room, int hour) {
+    if (habit.isPresent() && isCooledByUnit(room)) {
+      return isWished(hour) || habit.get().away() < Double.POSITIVE_INFINITY;
+    }
     return rooms.get(room).coolingOn(plan(hour), hour % Profile.HOURS);
   }
 
@@ -317,6 +377,58 @@ public final class ShopYear {
    */
   public double cooledTo(int room) {
     return room(room).setPoint();
+  }
+
+  /**
+   * Temperature a room is cooled to in an hour in which its cooling is on.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return °C; {@link #cooledTo(int)} unless a habit lets the room get warmer then
+   */
+  public double cooledTo(int room, int hour) {
+    double usual = cooledTo(room);
+    return habit.isPresent() && isCooledByUnit(room) && !isWished(hour)
+        ? Math.max(usual, habit.get().away())
+        : usual;
+  }
+
+  private boolean isWished(int hour) {
+    return wished[plan(hour)][hour % Profile.HOURS];
+  }
+
+  /**
+   * Chains whose right faces are the machines and stock of iron in a room.
+   *
+   * @param room index of the room
+   * @return numbers of the chains; none where the owner tells no iron
+   */
+  public int[] iron(int room) {
+    if (!(room(room).contents().iron().likely() > 0)) {
+      return new int[0];
+    }
+    // Iron is the first of the contents, as ContentsPath lists them.
+    return chains(piece -> piece.component().kind() == ComponentKind.CONTENTS, room)
+        .limit(1)
+        .toArray();
+  }
+
+  /**
+   * Chains whose right faces are floors on the ground in a room.
+   *
+   * @param room index of the room
+   * @return numbers of the chains; none where no floor lies on the ground
+   */
+  public int[] slabs(int room) {
+    return chains(
+            piece -> piece.outside() instanceof Piece.Ground && piece.inside().isFloor(), room)
+        .toArray();
+  }
+
+  private IntStream chains(Predicate<Piece> wanted, int room) {
+    return IntStream.range(0, skeleton.pieces().size())
+        .filter(chain -> skeleton.pieces().get(chain).room() == room)
+        .filter(chain -> wanted.test(skeleton.pieces().get(chain)));
   }
 
   /**

@@ -1,11 +1,14 @@
 package org.shopclime.form;
 
 import java.util.List;
+import java.util.Optional;
 import org.shopclime.climate.Climates;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.HabitAnswer;
 import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
+import org.shopclime.plan.Yearly;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopCheck;
 import org.shopclime.shop.Stations;
@@ -22,6 +25,11 @@ interface Answering {
 
   /** The whole answer. */
   SizeAnswer whole(Shop shop, List<Warning> found, Progress progress);
+
+  /** The unit left on, set back, on demand; nothing where that is not known. */
+  default Optional<HabitAnswer> habits(Shop shop) {
+    return Optional.empty();
+  }
 
   /** Look-up of stations for files. */
   Stations stations();
@@ -49,6 +57,11 @@ interface Answering {
       @Override
       public SizeAnswer whole(Shop shop, List<Warning> found, Progress progress) {
         return new Sizing(shop, climates).answer(found, progress);
+      }
+
+      @Override
+      public Optional<HabitAnswer> habits(Shop shop) {
+        return new Yearly(shop, climates).habits(Progress.silent());
       }
 
       @Override

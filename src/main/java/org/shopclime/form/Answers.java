@@ -2,8 +2,10 @@ package org.shopclime.form;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.HabitAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.AnswerText;
@@ -23,7 +25,7 @@ final class Answers {
   private static final int BARS = 8;
 
   private final AnswerView top = new AnswerView();
-  private final PicturesView pictures = new PicturesView();
+  private final PicturesView pictures;
   private UnitSystem units;
   private Optional<CoreAnswer> core = Optional.empty();
   private Optional<Shop> coreShop = Optional.empty();
@@ -31,8 +33,9 @@ final class Answers {
   private boolean sentenceIsOld = true;
   private boolean figuresAreOld = true;
 
-  Answers(UnitSystem units) {
+  Answers(UnitSystem units, Function<Shop, Optional<HabitAnswer>> habits) {
     this.units = units;
+    pictures = new PicturesView(habits);
   }
 
   AnswerView top() {
@@ -116,6 +119,7 @@ final class Answers {
           figures(),
           AnswerText.facts(answer, units));
       pictures.showWhole(answer, units);
+      pictures.showHabits(answer, units);
       if (!figuresAreOld) {
         top.show(
             AnswerText.heading(answer),

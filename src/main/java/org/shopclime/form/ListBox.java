@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -22,8 +23,10 @@ final class ListBox implements FieldEditor {
   private final ShopPath path;
   private final Class<?> type;
   private final String word;
-  private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 1, fillx", "[grow,fill]"));
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 0, wrap 1, fillx, hidemode 3", "[grow,fill]"));
   private final JButton add;
+  private final Note note;
   private final List<RecordEditor> elements = new ArrayList<>();
   private List<?> shown = List.of();
   private boolean built;
@@ -38,8 +41,8 @@ final class ListBox implements FieldEditor {
     add = new JButton("Add " + word);
     add.setName(path + ".add");
     add.addActionListener(
-        event ->
-            bench.proposals().propose(path, Starts.inserted(shown, shown.size(), Starts.of(type))));
+        event -> bench.proposals().propose(path, NextElement.appended(shown, type)));
+    note = new Note("", path.toString());
   }
 
   private static String word(Class<?> type) {
@@ -95,6 +98,7 @@ final class ListBox implements FieldEditor {
       row.add(buttons);
       panel.add(row);
     }
+    panel.add(note.component(), "growx, wmin 40");
     panel.add(add, "growx 0");
     panel.revalidate();
     panel.repaint();
@@ -132,6 +136,7 @@ final class ListBox implements FieldEditor {
 
   @Override
   public void complain(Map<String, String> problems) {
+    note.tell(Optional.ofNullable(problems.get(path.toString())));
     elements.forEach(element -> element.complain(problems));
   }
 

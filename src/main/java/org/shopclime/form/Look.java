@@ -22,6 +22,9 @@ import org.shopclime.report.ChartLook;
 /** Colours and letters of the form; the colours themselves stand in a properties file per theme. */
 final class Look {
 
+  private static final Pattern UNIT =
+      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))");
+
   private Look() {}
 
   static void use(boolean dark) {
@@ -95,16 +98,19 @@ final class Look {
     return area;
   }
 
-  /** Text whose figures keep to their units where its lines are broken. */
+  /** A text whose figures keep to their units where its lines are broken. */
+  static String bound(String text) {
+    return UNIT.matcher(text).replaceAll("\u00a0");
+  }
+
+  /** Text that is bound so. */
   private static final class Wrapped extends JTextArea {
 
     private static final long serialVersionUID = 1L;
-    private static final Pattern UNIT =
-        Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))");
 
     @Override
     public void setText(String text) {
-      super.setText(UNIT.matcher(text).replaceAll("\u00a0"));
+      super.setText(bound(text));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Contents;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
@@ -36,7 +37,8 @@ final class Outline {
           Fan.class,
           Gain.class,
           Contents.class,
-          Prices.class);
+          Prices.class,
+          CompressedAir.class);
 
   private Outline() {}
 

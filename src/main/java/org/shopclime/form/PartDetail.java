@@ -3,6 +3,7 @@ package org.shopclime.form;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.Electricity;
@@ -42,6 +43,9 @@ final class PartDetail {
       return prices.electricity() instanceof Electricity.Flat flat
           ? FormText.figure(Kind.ENERGY_PRICE, flat.price(), units)
           : ShopParts.kind(prices.electricity().getClass());
+    }
+    if (record instanceof CompressedAir air) {
+      return air.tank().map(tank -> FormText.figure(Kind.VOLUME, tank, units)).orElse("");
     }
     if (record instanceof Room room) {
       return Words.of(room.use()) + ", " + Quantities.show(Kind.AREA, room.floorArea(), units);

@@ -5,6 +5,8 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -16,10 +18,12 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
+import org.shopclime.plan.HabitAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.report.Figure;
 import org.shopclime.report.ScenarioTable;
+import org.shopclime.shop.Shop;
 
 /** The pictures of the answer and, behind further tabs, its tables and figures. */
 final class PicturesView {
@@ -50,9 +54,12 @@ final class PicturesView {
               + " U-factor, heat for each area and degree.");
   private final UnitView unit = new UnitView();
   private final DampView damp = new DampView();
+  private final HabitView habits;
+  private final AirView air = new AirView();
   private final FiguresView figures = new FiguresView();
 
-  PicturesView() {
+  PicturesView(Function<Shop, Optional<HabitAnswer>> habitsOf) {
+    habits = new HabitView(habitsOf);
     JSplitPane charts = new JSplitPane(JSplitPane.VERTICAL_SPLIT, load, day);
     charts.setName("charts");
     charts.setResizeWeight(0.45);
@@ -72,6 +79,8 @@ final class PicturesView {
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());
     add("Damp", "Damp in the walls", damp.component());
+    add("Air and oven", "The air of the shop, and its oven", air.component());
+    add("Habits", "Leaving it on, or switching it on", habits.component());
     add("Figures", "All figures", figures.component());
   }
 
@@ -167,11 +176,18 @@ final class PicturesView {
   void showWhole(SizeAnswer answer, UnitSystem units) {
     unit.show(answer, units);
     damp.show(answer, units);
+    air.show(answer, units);
+  }
+
+  void showHabits(SizeAnswer answer, UnitSystem units) {
+    habits.show(answer.shop(), units);
   }
 
   void makeStale(boolean quick, boolean whole) {
     unit.makeStale(whole);
+    habits.makeStale(whole);
     damp.makeStale(whole);
+    air.makeStale(whole);
     heat.makeStale(quick);
     changes.makeStale(whole);
     scenarios.makeStale(whole);

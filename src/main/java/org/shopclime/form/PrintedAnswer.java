@@ -29,6 +29,12 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
 
   private static final int TEXT = 10;
 
+  /** Letters of the pictures as part of those on the screen, so that axes keep their names. */
+  private static final double SMALL = 0.7;
+
+  /** The lowest picture, of two panels, is as much higher than the others. */
+  private static final double LAST = 1.5;
+
   PrintedAnswer {
     figures = List.copyOf(figures);
     charts = List.copyOf(charts);
@@ -62,12 +68,17 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
     }
     y = below + 8;
     double rest = format.getImageableY() + format.getImageableHeight() - y;
-    double each = rest / Math.max(1, charts.size());
-    for (JFreeChart chart : charts) {
+    double each = rest / (Math.max(1, charts.size()) - 1 + LAST);
+    for (int i = 0; i < charts.size(); i++) {
+      double height = i == charts.size() - 1 ? LAST * each : each;
       if (each > 60) {
-        chart.draw(sheet, new Rectangle2D.Double(left, y, width, each - 6));
+        Graphics2D part = (Graphics2D) sheet.create();
+        part.translate(left, y);
+        part.scale(SMALL, SMALL);
+        charts.get(i).draw(part, new Rectangle2D.Double(0, 0, width / SMALL, (height - 6) / SMALL));
+        part.dispose();
       }
-      y += each;
+      y += height;
     }
     return PAGE_EXISTS;
   }
@@ -77,7 +88,7 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
     if (words.isBlank()) {
       return y;
     }
-    AttributedString text = new AttributedString(words);
+    AttributedString text = new AttributedString(Look.bound(words));
     text.addAttribute(TextAttribute.FONT, new Font(Font.SANS_SERIF, style, size));
     FontRenderContext context = sheet.getFontRenderContext();
     LineBreakMeasurer lines = new LineBreakMeasurer(text.getIterator(), context);

@@ -79,7 +79,7 @@ public final class ShopWindow {
     this.settings = settings;
     this.units = first.units();
     this.questions = asker.apply(frame);
-    this.answers = new Answers(units);
+    this.answers = new Answers(units, shop -> answering.get().habits(shop));
     this.editor = new PartEditor(new Changes(), () -> names);
     this.parts = new PartsView(new TreeWishes());
     this.status = new StatusView(this::stopAsking, this::go);

@@ -32,6 +32,7 @@ import org.shopclime.shop.HeatSource;
 import org.shopclime.shop.Improvement;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
+import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Pads;
 import org.shopclime.shop.Part;
@@ -96,6 +97,16 @@ final class Starts {
           Units.kilogramsFromPounds(50),
           0,
           work);
+    }
+    if (type == OvenBatches.class) {
+      return new OvenBatches(
+          Optional.of(3.0),
+          Units.kilogramsFromPounds(50),
+          absent(type, "thickness"),
+          1200,
+          60,
+          0,
+          1);
     }
     if (type == Gain.Other.class) {
       return new Gain.Other("Something warm", 500, 0.3, 0, work);

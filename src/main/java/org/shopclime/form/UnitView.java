@@ -14,7 +14,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.ChartPanel;
-import org.jfree.chart.JFreeChart;
 import org.shopclime.plan.DampAnswer;
 import org.shopclime.plan.Scenario;
 import org.shopclime.plan.SizeAnswer;
@@ -64,6 +63,7 @@ final class UnitView {
   private final JTextArea wallCaption = text("unit.wall");
   private List<Scenario> cases = List.of();
   private Optional<SizeAnswer> shown = Optional.empty();
+  private Optional<UnitSight> sight = Optional.empty();
   private UnitSystem units = UnitSystem.INCH_POUND;
   private boolean filling;
 
@@ -98,7 +98,7 @@ final class UnitView {
   }
 
   private static String tall(int height) {
-    return "growx, wmin 0, h " + Look.scaled(height) + "!";
+    return "growx, wmin 0, h " + height + "!";
   }
 
   private void section(String title) {
@@ -142,9 +142,15 @@ final class UnitView {
 
   /** Shows an answer; the cases stay chosen if they are still there. */
   void show(SizeAnswer answer, UnitSystem system) {
+    boolean another = !shown.equals(Optional.of(answer));
     shown = Optional.of(answer);
     units = system;
     sentence.setText(AnswerText.sentence(answer, units));
+    if (another) {
+      sight = Optional.empty();
+      // takes a tenth of a second, too long for the thread that also takes the keys
+      Background.run(() -> UnitSight.of(answer), found -> saw(answer, found), caption::setText);
+    }
     showCurve(answer);
     offer(CaseChart.cases(answer));
     sizes.setChart(ScenarioChart.of(answer, units, Look.charts()));
@@ -156,20 +162,30 @@ final class UnitView {
     panel.repaint();
   }
 
+  private void saw(SizeAnswer answer, Optional<UnitSight> found) {
+    if (shown.equals(Optional.of(answer))) {
+      sight = found;
+      showCurve(answer);
+    }
+  }
+
   private void showCurve(SizeAnswer answer) {
-    Optional<UnitSight> sight = UnitSight.of(answer);
-    JFreeChart chart =
-        sight.map(each -> UnitChart.of(each, answer, units, Look.charts())).orElse(null);
-    curve.setChart(chart);
-    curve.setVisible(chart != null);
-    caption.setText(
-        sight
-            .map(each -> UnitChart.caption(each, answer, units))
-            .orElse(
-                "No unit is described yet. Add one at \"Cooling unit\" to see what it gives in the"
-                    + " heat; the sizes that would hold stand below."));
+    boolean none = answer.unit().isEmpty();
+    curve.setVisible(!none);
+    limits.setVisible(!none);
     limits.setText(String.join(" ", UnitLimits.lines(answer, units)));
-    limits.setVisible(chart != null);
+    if (none) {
+      caption.setText(
+          "No unit is described yet. Add one at \"Cooling unit\" to see what it gives in the heat;"
+              + " the sizes that would hold stand below.");
+    }
+    // until it is found the last curve stays, so that nothing flickers while one types
+    sight.ifPresent(
+        each -> {
+          curve.setChart(UnitChart.of(each, answer, units, Look.charts()));
+          caption.setText(UnitChart.caption(each, answer, units));
+        });
+    panel.revalidate();
   }
 
   private void showWall(SizeAnswer answer) {

@@ -83,6 +83,22 @@ public record OvenBatch(
     Range.check("room temperature, °C,", roomCelsius, -60, 100);
     Range.check("time until the next batch, s,", idleSeconds, 0, 1e6);
     OvenMarch march = new OvenMarch(this, startCelsius, roomCelsius);
+    Phases done = pass(march);
+    march.pass(idleSeconds, shell(), 0, 0, Math.max(STEP, idleSeconds / 2000));
+    return march.account(done.reached(), done.heatUp(), done.parts(), startCelsius);
+  }
+
+  /**
+   * What the phases of a batch came to.
+   *
+   * @param reached whether the parts came within 5 K of the set point in four hours
+   * @param heatUp from shutting the door until they did, s
+   * @param parts carried out by the parts, J
+   */
+  record Phases(boolean reached, double heatUp, double parts) {}
+
+  /** Loading, heating up, curing, unloading of parts that lie in the march. */
+  Phases pass(OvenMarch march) {
     march.pass(openSeconds, shell() + exhaust() + openDoor(), openDoor(), 0, STEP);
     double begun = march.seconds();
     while (!march.cured(box.setTemperature() - CLOSE_ENOUGH) && march.seconds() - begun < LONGEST) {
@@ -92,9 +108,12 @@ public record OvenBatch(
     boolean reached = march.cured(box.setTemperature() - CLOSE_ENOUGH);
     march.pass(cureSeconds, shell() + exhaust(), 0, box.heaterWatts(), STEP);
     march.pass(openSeconds, shell() + exhaust() + openDoor(), openDoor(), 0, STEP);
-    double parts = march.unload();
-    march.pass(idleSeconds, shell(), 0, 0, Math.max(STEP, idleSeconds / 2000));
-    return march.account(reached, heatUp, parts, startCelsius);
+    return new Phases(reached, heatUp, march.unload());
+  }
+
+  /** Stands shut with heater and fan off, s. */
+  void rest(OvenMarch march, double seconds) {
+    march.pass(seconds, shell(), 0, 0, STEP);
   }
 
   /**

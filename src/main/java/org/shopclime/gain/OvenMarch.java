@@ -1,7 +1,22 @@
 package org.shopclime.gain;
 
-/** The march of one batch through its phases, with its books. */
+/** The march of one batch, or of several in a row, through its phases, with its books. */
 final class OvenMarch {
+
+  /** Told of every step. */
+  interface OvenLog {
+
+    /**
+     * A step.
+     *
+     * @param since its start, s after the march began
+     * @param length s
+     * @param power of the heater, W
+     * @param given to the room by shell and door, W
+     * @param vented outdoors by the fan, W
+     */
+    void step(double since, double length, double power, double given, double vented);
+  }
 
   private final OvenBatch batch;
   private final double room;
@@ -14,8 +29,14 @@ final class OvenMarch {
   private double shell;
   private double exhaust;
   private double door;
+  private final OvenLog log;
 
   OvenMarch(OvenBatch batch, double startCelsius, double room) {
+    this(batch, startCelsius, room, (since, length, power, given, vented) -> {});
+  }
+
+  OvenMarch(OvenBatch batch, double startCelsius, double room, OvenLog log) {
+    this.log = log;
     this.batch = batch;
     this.room = room;
     this.boxCelsius = startCelsius;
@@ -63,19 +84,33 @@ final class OvenMarch {
     double flow = share * (middle - partsCelsius);
     partsCelsius += partsCapacity > 0 ? flow * length / partsCapacity : 0;
     boxCelsius = 2 * middle - boxCelsius;
-    seconds += length;
     double byDoor = openDoor * (middle - room);
     double byShell = batch.shell() * (middle - room);
+    double byFan = loss * (middle - room) - byDoor - byShell;
+    log.step(seconds, length, power, byDoor + byShell, byFan);
+    seconds += length;
     heater += power * length;
     shell += byShell * length;
     door += byDoor * length;
-    exhaust += (loss * (middle - room) - byDoor - byShell) * length;
+    exhaust += byFan * length;
   }
 
   /** Temperature of the box at the middle of a step. */
   private double middle(double boxRate, double share, double loss, double power) {
     return (boxRate * boxCelsius + share * partsCelsius + loss * room + power)
         / (boxRate + share + loss);
+  }
+
+  /** Puts the parts of the next batch in, as warm as the room. */
+  void load() {
+    partsCelsius = room;
+    partsCapacity = batch.partsCapacity();
+    toParts = batch.toParts();
+  }
+
+  /** Heat of the box above the room, J. */
+  double kept() {
+    return batch.boxCapacity() * (boxCelsius - room);
   }
 
   /** Takes the parts out: their heat above the room, J. */

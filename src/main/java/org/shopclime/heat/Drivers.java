@@ -1,6 +1,7 @@
 package org.shopclime.heat;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What drives a network during one step: boundary temperatures, sources of heat, air flows, rooms
@@ -256,6 +257,26 @@ public final class Drivers {
   public double inflowHeat(int room, double celsius) {
     int i = network.air(room);
     return inflow[i] * (inflowTemperature[i] - celsius);
+  }
+
+  /**
+   * Heat that the air coming into a room from other rooms brings.
+   *
+   * @param room number of the room
+   * @param air air temperature of a room by its number, °C
+   * @return W, below 0 where it cools
+   * @throws IllegalArgumentException if there is no such room
+   */
+  public double exchangeHeat(int room, IntToDoubleFunction air) {
+    int to = network.air(room);
+    double heat = 0;
+    for (int from = 0; from < inflow.length; from++) {
+      double flow = exchange[to * inflow.length + from];
+      if (flow > 0) {
+        heat += flow * (air.applyAsDouble(from) - air.applyAsDouble(to));
+      }
+    }
+    return heat;
   }
 
   /** Takes over flows and holds of another buffer, with 0 °C for all temperatures of these. */

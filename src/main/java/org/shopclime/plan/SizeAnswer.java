@@ -19,6 +19,8 @@ import org.shopclime.shop.Warning;
  * @param scenarios other work, dust, other days
  * @param winter heat lost in the cold
  * @param damp damp in the walls
+ * @param air the air of the work room
+ * @param oven its curing ovens, if it has any
  * @param warnings what the owner should know beside the figures
  */
 public record SizeAnswer(
@@ -31,10 +33,12 @@ public record SizeAnswer(
     List<Scenario> scenarios,
     WinterAnswer winter,
     Optional<DampAnswer> damp,
+    Optional<AirAnswer> air,
+    Optional<OvenAnswer> oven,
     List<Warning> warnings) {
 
   /**
-   * An answer without a look at the walls.
+   * An answer without a look at walls, air and ovens.
    *
    * @param shop the shop asked about
    * @param core hot day, loads, lived days
@@ -65,6 +69,8 @@ public record SizeAnswer(
         changes,
         scenarios,
         winter,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         warnings);
   }

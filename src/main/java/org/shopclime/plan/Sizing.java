@@ -98,11 +98,17 @@ public final class Sizing {
     List<Later<Optional<Scenario>>> scenarios =
         cases.stream().map(each -> new Later<>(() -> scenario(each))).toList();
     List<Later<Double>> peaks = unsure.peaks();
+    Later<AirAnswer> air = new Later<>(() -> AirAnswer.of(shop, day, room(shop)));
+    List<Later<Change>> oven = new ArrayList<>();
+    OvenAnswer.ways(shop)
+        .forEach((name, after) -> oven.add(new Later<>(() -> change(name, after))));
     // One batch of all, the longest first, so that no thread waits for another.
     List<Later<?>> all = new ArrayList<>(List.of(own, without, damp));
     all.addAll(changes);
     all.addAll(scenarios);
     all.addAll(peaks);
+    all.addAll(oven);
+    all.add(air);
     all.add(winter);
     Batch.within(steps, "loads, sizes, changes, other days", 0, 0.98).run(all, Later::find).stream()
         .forEach(Batch.Outcome::orThrow);
@@ -120,6 +126,7 @@ public final class Sizing {
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
     warnings.addAll(GainWarnings.of(shop));
     warnings.addAll(DampWords.warnings(damp.found()));
+    warnings.addAll(air.found().warnings());
     steps.at("done", 1);
     return new SizeAnswer(
         shop,
@@ -131,7 +138,15 @@ public final class Sizing {
         told,
         winter.found(),
         Optional.of(damp.found()),
+        Optional.of(air.found()),
+        ovens(oven.stream().map(Later::found).toList()),
         warnings);
+  }
+
+  private Optional<OvenAnswer> ovens(List<Change> variants) {
+    List<OvenAnswer.Oven> ovens =
+        OvenAnswer.ovens(shop, ShopModel.cooling(shop, day, ShopModel.Holding.HELD));
+    return ovens.isEmpty() ? Optional.empty() : Optional.of(new OvenAnswer(ovens, variants));
   }
 
   /** What is told of the shop as it is. */
@@ -262,8 +277,12 @@ public final class Sizing {
         ShopModel.cooling(shop, day, ShopModel.Holding.FREE), Optional.empty(), room(shop));
   }
 
-  /** Heat lost in the cold. */
-  WinterAnswer winter() {
+  /**
+   * Heat lost in the cold.
+   *
+   * @return design temperature and loss
+   */
+  public WinterAnswer winter() {
     StationClimate climate = HotDays.climate(shop.place(), climates);
     Optional<Double> typed = shop.place().typedCold();
     double design = typed.orElseGet(() -> TypicalYearBias.design99(climate.winter()));
@@ -315,13 +334,23 @@ public final class Sizing {
     };
   }
 
-  /** The shop's own unit in its room. */
-  static Optional<Cooling> cooling(Shop shop) {
+  /**
+   * The shop's own unit in its room.
+   *
+   * @param shop a shop that passed its checks
+   * @return the unit, if there is one
+   */
+  public static Optional<Cooling> cooling(Shop shop) {
     return shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop)));
   }
 
-  /** The room the unit cools: the one it names, or the first cooled one, or the first. */
-  static int room(Shop shop) {
+  /**
+   * The room the unit cools: the one it names, or the first cooled one, or the first.
+   *
+   * @param shop a shop that passed its checks
+   * @return index of the room
+   */
+  public static int room(Shop shop) {
     int first = -1;
     for (int room = 0; room < shop.rooms().size(); room++) {
       if (shop.unit().isPresent()

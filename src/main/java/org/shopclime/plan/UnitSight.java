@@ -88,7 +88,7 @@ public record UnitSight(
     ShopModel model = ShopModel.cooling(answer.shop(), hot, ShopModel.Holding.HELD);
     int room = answer.core().room();
     if (model.isCooled(room) && !judged.isEmpty()) {
-      int below = (int) Math.floor((hot.peak() - outdoors.get(0)) / STEP) - 1;
+      int below = (int) Math.floor((hot.peak() - outdoors.get(0)) / STEP);
       int above = (int) Math.floor((outdoors.get(outdoors.size() - 1) - hot.peak()) / STEP);
       asItIs = Math.max(0, below);
       for (int i = -asItIs; i <= above; i++) {

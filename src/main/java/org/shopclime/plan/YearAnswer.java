@@ -21,6 +21,7 @@ import org.shopclime.shop.Warning;
  * @param bill the year in money
  * @param warnings what to look at, in the order found
  * @param notes what the reader of the hourly file filled or found odd
+ * @param habits the unit run by one habit or another; nothing without a unit or without work
  */
 public record YearAnswer(
     Shop shop,
@@ -32,12 +33,52 @@ public record YearAnswer(
     YearResult alone,
     YearBill bill,
     List<Warning> warnings,
-    List<String> notes) {
+    List<String> notes,
+    Optional<HabitAnswer> habits) {
 
   /** Copies the lists. */
   public YearAnswer {
     warnings = List.copyOf(warnings);
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * An answer that leaves habits out.
+   *
+   * @param shop the shop
+   * @param home the station its owner named
+   * @param weatherFile name of the hourly file that was run; empty where day types were laid out
+   * @param room index of the room that is told first: the unit's, or the first cooled one
+   * @param unit the shop's unit, where it has one and that room is to be cooled by it
+   * @param described the year with the plants and the unit of the description
+   * @param alone the same year without any cooling and heating
+   * @param bill the year in money
+   * @param warnings what to look at, in the order found
+   * @param notes what the reader of the hourly file filled or found odd
+   */
+  public YearAnswer(
+      Shop shop,
+      Station home,
+      Optional<String> weatherFile,
+      int room,
+      Optional<Cooling> unit,
+      YearResult described,
+      YearResult alone,
+      YearBill bill,
+      List<Warning> warnings,
+      List<String> notes) {
+    this(
+        shop,
+        home,
+        weatherFile,
+        room,
+        unit,
+        described,
+        alone,
+        bill,
+        warnings,
+        notes,
+        Optional.empty());
   }
 
   /**

@@ -98,9 +98,39 @@ public final class Yearly {
     warnings.addAll(GainWarnings.of(shop));
     warnings.addAll(ofPrices());
     YearBill bill = bill(described, weather, steps);
+    Optional<HabitAnswer> habits = habits(described.year(), bill.prices(), steps, 0.8);
     steps.at("done", 1);
     return new YearAnswer(
-        shop, home.station(), file, room, unit, described, alone, bill, warnings, notes);
+        shop, home.station(), file, room, unit, described, alone, bill, warnings, notes, habits);
+  }
+
+  /**
+   * The unit left on, set back and on demand in the typical year of the shop's station, alone.
+   *
+   * @param progress told how far it is
+   * @return answer; nothing without a unit that cools its room, without work, or without day types
+   * @throws RoomTooHot if a room gets too hot to be reckoned
+   * @throws CancellationException if {@code progress} is cancelled
+   */
+  public Optional<HabitAnswer> habits(Progress progress) {
+    if (unitOf(shop).isEmpty()) {
+      return Optional.empty();
+    }
+    Steps steps = new Steps(progress);
+    return climates
+        .typicalYear(home.station())
+        .map(types -> YearWeather.of(LaidOutYear.of(types, home)))
+        .flatMap(
+            weather ->
+                habits(ShopYear.of(shop, weather), PriceBook.of(shop, home.station()), steps, 0.2));
+  }
+
+  private Optional<HabitAnswer> habits(ShopYear year, PriceBook prices, Steps steps, double from) {
+    return unitOf(shop)
+        .flatMap(
+            owned ->
+                new Habits(shop, HotDays.of(shop.place(), climates), year.weather(), owned, prices)
+                    .answer(year, steps, from, 1));
   }
 
   private YearBill bill(YearResult described, YearWeather weather, Steps steps) {

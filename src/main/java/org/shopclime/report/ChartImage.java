@@ -20,6 +20,19 @@ public final class ChartImage {
 
   private ChartImage() {}
 
+  /** Something that is drawn into an area. */
+  @FunctionalInterface
+  interface Drawing {
+
+    /**
+     * Draws it.
+     *
+     * @param graphics where to
+     * @param area area to fill, px
+     */
+    void draw(Graphics2D graphics, Rectangle2D area);
+  }
+
   /**
    * Draws a chart.
    *
@@ -31,6 +44,11 @@ public final class ChartImage {
    * @throws IllegalArgumentException if a side is out of range
    */
   public static byte[] png(JFreeChart chart, int width, int height, double scale) {
+    return png((Drawing) chart::draw, width, height, scale);
+  }
+
+  /** The same of any drawing. */
+  static byte[] png(Drawing drawing, int width, int height, double scale) {
     side("width", width * scale);
     side("height", height * scale);
     BufferedImage image =
@@ -46,7 +64,7 @@ public final class ChartImage {
       graphics.setRenderingHint(
           RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
       graphics.scale(scale, scale);
-      chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+      drawing.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     } finally {
       graphics.dispose();
     }

@@ -57,10 +57,12 @@ final class PathWords {
 
   private static String plain(String path) {
     return switch (path.replaceFirst("\\..*", "")) {
+      case "flue" -> "Flame with a flue";
       case "unit" -> "Cooling unit";
       case "place" -> "Place";
       case "work" -> "Working hours";
       case "prices" -> "Prices";
+      case "air" -> "Compressed air";
       default -> path;
     };
   }

@@ -101,6 +101,7 @@ public final class SizeJson {
         .put("lossBtuh", heat(answer.winter().loss()))
         .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS));
     DampJson.put(root, answer);
+    AirJson.put(root, answer);
     ArrayNode warnings = root.putArray("warnings");
     answer
         .warnings()

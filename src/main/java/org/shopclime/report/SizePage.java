@@ -68,6 +68,7 @@ final class SizePage {
     loads();
     scenarios();
     changes();
+    AirSection.write(page, answer, units, charts);
     DampSection.write(page, answer, units, charts);
     page.element("h2", "What this rests on").list(new Assumptions(answer, units).lines());
     List<String> unknowns = new Assumptions(answer, units).unknowns();

@@ -31,6 +31,7 @@ public final class SizeText {
     components(text, answer, units);
     scenarios(text, answer, units);
     changes(text, answer, units);
+    air(text, answer, units);
     List<String> damp = DampText.lines(answer, units);
     if (!damp.isEmpty()) {
       text.append("\nDamp in the walls\n");
@@ -110,6 +111,27 @@ public final class SizeText {
     columns(text, rows);
     text.append('\n');
     TextLines.wrapped(text, "  ", ChangeTable.note(answer) + "Changes do not simply add up.");
+  }
+
+  private static void air(StringBuilder text, SizeAnswer answer, UnitSystem units) {
+    List<String> oven = OvenText.lines(answer, units);
+    if (!oven.isEmpty()) {
+      text.append("\nThe oven on a working day\n");
+      oven.forEach(line -> TextLines.wrapped(text, "- ", line));
+    }
+    answer
+        .air()
+        .ifPresent(
+            air -> {
+              text.append("\nThe air of the shop\n");
+              List<List<String>> rows = new ArrayList<>();
+              rows.add(AirText.heads(units));
+              rows.addAll(AirText.rows(air, units));
+              columns(text, rows);
+              text.append('\n');
+              TextLines.wrapped(text, "  ", AirText.NOTE);
+              AirText.lines(answer, units).forEach(line -> TextLines.wrapped(text, "- ", line));
+            });
   }
 
   /** First column to the left, the others to the right, each as wide as it must be. */

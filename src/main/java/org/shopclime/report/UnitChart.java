@@ -42,6 +42,9 @@ public final class UnitChart {
   private static final float DOT = 2;
   private static final double RING = 9;
 
+  /** Height of a line of small letters and its room. */
+  private static final double LINE = 20;
+
   private final UnitSight sight;
   private final SizeAnswer answer;
   private final UnitSystem units;
@@ -68,9 +71,7 @@ public final class UnitChart {
     UnitChart unit = new UnitChart(sight, answer, units, look);
     NumberAxis outdoors = new NumberAxis("Outdoor temperature, " + Shown.temperatureUnit(units));
     ChartStyle.axis(outdoors, look);
-    List<UnitPoint> curve = sight.curve();
-    outdoors.setRange(
-        unit.degrees(curve.get(0).outdoor()), unit.degrees(curve.get(curve.size() - 1).outdoor()));
+    outdoors.setRange(unit.degrees(unit.first()), unit.degrees(unit.last()));
     CombinedDomainXYPlot both = new CombinedDomainXYPlot(outdoors);
     both.setGap(14);
     both.add(unit.heat(), 3);
@@ -123,11 +124,14 @@ public final class UnitChart {
               ValueMarker marker =
                   new ValueMarker(degrees(peak), look.indoor(), ChartStyle.line(1));
               plot.addDomainMarker(marker, Layer.BACKGROUND);
+              boolean right = 2 * peak > first() + last();
               label(
                   marker,
                   "keeps up to " + Shown.temperature(peak, units),
-                  RectangleAnchor.BOTTOM_RIGHT,
-                  TextAnchor.BOTTOM_LEFT);
+                  right ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT,
+                  right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+              // a line above the name of the hot day, wherever the two meet
+              marker.setLabelOffset(new RectangleInsets(3, 4, LINE, 4));
             });
     ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
     return plot;
@@ -142,13 +146,18 @@ public final class UnitChart {
     return plot;
   }
 
+  private double first() {
+    return sight.curve().get(0).outdoor();
+  }
+
+  private double last() {
+    return sight.curve().get(sight.curve().size() - 1).outdoor();
+  }
+
   private OptionalDouble keepsUpTo() {
     OptionalDouble peak =
         answer.unit().map(unit -> unit.keepsUpTo()).orElse(OptionalDouble.empty());
-    double last = sight.curve().get(sight.curve().size() - 1).outdoor();
-    return peak.isPresent()
-            && peak.getAsDouble() > sight.curve().get(0).outdoor()
-            && peak.getAsDouble() < last
+    return peak.isPresent() && peak.getAsDouble() > first() && peak.getAsDouble() < last()
         ? peak
         : OptionalDouble.empty();
   }
@@ -278,7 +287,7 @@ public final class UnitChart {
         .ifPresent(
             unit ->
                 words.add(
-                    "Hour by hour, with what walls and floor have stored and the "
+                    "Hour by hour, with what walls and floor take up and the "
                         + (units == UnitSystem.SI ? "0.6 K" : "1 °F")
                         + " that is allowed, it keeps up until a day of "
                         + Shown.temperature(unit.keepsUpTo().getAsDouble(), units)

@@ -50,6 +50,7 @@ public final class YearJson {
       room(rooms.addObject(), answer, room);
     }
     BillJson.put(root, answer.bill());
+    answer.habits().ifPresent(habits -> HabitJson.put(root, habits));
     ArrayNode surfaces = root.putArray("surfaces");
     for (ShopYear.SurfaceSun sun : answer.described().year().surfaces()) {
       surfaces

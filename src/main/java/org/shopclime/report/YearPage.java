@@ -64,6 +64,7 @@ final class YearPage {
       }
     }
     money();
+    answer.habits().ifPresent(habits -> HabitSection.write(page, habits, units, charts));
     sun();
     cautions();
     page.element("h2", "What it cannot tell").list(Assumptions.LIMITS);

@@ -36,6 +36,7 @@ public final class YearText {
       table(text, YearTable.roomHead(), table.roomRows());
     }
     money(text, new BillText(answer));
+    answer.habits().ifPresent(habits -> habits(text, new HabitText(habits, units)));
     if (!answer.warnings().isEmpty()) {
       text.append("\nTake care\n");
       for (Warning warning : answer.warnings()) {
@@ -75,6 +76,15 @@ public final class YearText {
               text.append('\n');
               TextLines.wrapped(text, "", first);
             });
+  }
+
+  private static void habits(StringBuilder text, HabitText habits) {
+    text.append("\nLeaving it on or switching it on\n");
+    habits.lines().forEach(line -> TextLines.wrapped(text, "- ", line));
+    text.append('\n');
+    table(text, HabitText.head(), habits.rows());
+    text.append('\n');
+    TextLines.wrapped(text, "  ", HabitText.note());
   }
 
   private static void table(StringBuilder text, List<String> head, List<List<String>> body) {

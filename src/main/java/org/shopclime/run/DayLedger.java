@@ -59,6 +59,7 @@ final class DayLedger {
     sources += (drivers.sources() + removedWatts) * seconds;
     for (int room = 0; room < network.rooms(); room++) {
       streams += drivers.inflowHeat(room, march.meanAir(room)) * seconds;
+      streams += drivers.exchangeHeat(room, march::meanAir) * seconds;
       plants += march.plant(room) * seconds;
     }
     for (int boundary = 0; boundary < network.boundaries(); boundary++) {

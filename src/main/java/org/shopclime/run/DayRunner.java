@@ -1,8 +1,11 @@
 package org.shopclime.run;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
@@ -27,6 +30,12 @@ final class DayRunner {
    */
   static final double HOTTEST = 80;
 
+  /** The same of the place of a machine, in which nobody stays. */
+  static final double HOTTEST_PLACE = 150;
+
+  /** Farthest above outdoors at which leaks of such a place are taken, K. */
+  private static final double FARTHEST = 100;
+
   /** Most rounds in which the unit finds the mean air of the step it makes. */
   private static final int MOST_ROUNDS = 12;
 
@@ -37,6 +46,11 @@ final class DayRunner {
   private static final double NEAR = 0.02;
 
   private static final double NEAR_HUMIDITY = 2e-5;
+
+  /** The same of rooms that share air, so near that their books close; and rounds for it. */
+  private static final double NEAR_SHARED = 1e-15;
+
+  private static final int MOST_SHARES = 200;
 
   private final ShopDays days;
   private final ShopModel model;
@@ -53,6 +67,15 @@ final class DayRunner {
 
   /** Water the unit took out in the last step, kg/s. */
   private double lastCoil;
+
+  /** Air of the place of a machine, where it stands in a room of its own. */
+  private final Optional<PlaceAir> place;
+
+  /** Mean water in the air of each room in the step, where rooms share air. */
+  private final double[] means;
+
+  /** Temperature at which the told room is held all day, °C, whatever that takes. */
+  private OptionalDouble held = OptionalDouble.empty();
 
   private int slots = 1;
 
@@ -73,7 +96,7 @@ final class DayRunner {
 
   private double blowing;
   private boolean isOn;
-  private Sums sums = new Sums();
+  private Sums sums;
   private Optional<DayLedger> ledger = Optional.empty();
 
   DayRunner(ShopDays days, Optional<Cooling> cooling, int room) {
@@ -139,6 +162,17 @@ final class DayRunner {
     moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
     driers = new Driers(model.rooms(), model::drier);
+    means = new double[model.rooms()];
+    sums = new Sums();
+    place =
+        days.machine()
+            .filter(machine -> machine.place() != machine.room())
+            .map(machine -> new PlaceAir(model, machine));
+  }
+
+  /** Holds the told room at a temperature all day; there is no unit then. */
+  void hold(double celsius) {
+    held = OptionalDouble.of(celsius);
   }
 
   /** Where a run stands between two days. */
@@ -199,7 +233,7 @@ final class DayRunner {
     march.restore(state.heat);
     moisture.restore(state.water);
     for (int r = 0; r < model.rooms(); r++) {
-      double saturated = MoistAir.saturationHumidityRatio(march.air(r), model.pressure());
+      double saturated = saturated(march.air(r));
       moisture.within(r, Math.max(saturated, share * left[r]));
     }
   }
@@ -209,7 +243,11 @@ final class DayRunner {
     days.drivers(DayKind.IDLE).fillMeans(drivers);
     filledHour = -1;
     for (int r = 0; r < model.rooms(); r++) {
-      drivers.release(r);
+      if (r == room && held.isPresent()) {
+        drivers.hold(r, held.getAsDouble());
+      } else {
+        drivers.release(r);
+      }
       double flow = 0;
       double heat = 0;
       for (int hour = 1; hour <= 24; hour++) {
@@ -309,6 +347,7 @@ final class DayRunner {
     } else {
       control.off();
       flowAgain(kind, slot, march.meanAir(room));
+      settle(kind, slot);
     }
     double fraction = 0;
     double coil = 0;
@@ -324,8 +363,9 @@ final class DayRunner {
         double missed = march.meanAir(room) - entering;
         entering += missed;
         flowAgain(kind, slot, entering);
-        meanWater = look(room, around(room, kind, slot), coil + driers.water(room)).mean();
-        found = humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR;
+        meanWater = lookAtRoom(kind, slot, coil + driers.water(room));
+        found =
+            humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR && placeIsFound();
       }
     }
     isOn = on;
@@ -333,6 +373,7 @@ final class DayRunner {
     march.go(drivers);
     notTooHot();
     double water = 0;
+    shareWater(kind, slot, coil);
     for (int r = 0; r < model.rooms(); r++) {
       double taken = (r == room ? coil : 0) + driers.water(r);
       Moisture.Around around = around(r, kind, slot);
@@ -343,6 +384,9 @@ final class DayRunner {
           fraction = blowing;
           able = ask(slot, march.meanAir(room), wet.mean());
         }
+      }
+      if (days.machine().isPresent()) {
+        sums.addRoom(r, slot / DaySlots.PER_HOUR, wet.mean());
       }
       moisture.go(r, wet, around, taken, ledger);
     }
@@ -444,18 +488,55 @@ final class DayRunner {
       gain += days.latentGains(kind)[r * DaySlots.COUNT + slot + i] / slots;
     }
     double share = r == room ? blowing : 0;
-    double outdoor = model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1);
-    return new Moisture.Around(
-        supply.mixedHumidity(share, inflow[r], outdoor),
-        inflow[r] + share * supply.dryAir(),
-        gain,
-        model.pressure(),
-        seconds);
+    double fresh = inflow[r] + share * supply.dryAir();
+    double outdoor =
+        supply.mixedHumidity(
+            share, inflow[r], model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1));
+    double shared = place.isPresent() ? place.get().exchange(r) : 0;
+    double all = fresh + shared;
+    double comes =
+        shared == 0 ? outdoor : (fresh * outdoor + shared * means[place.get().other(r)]) / all;
+    return new Moisture.Around(comes, all, gain, model.pressure(), seconds);
+  }
+
+  /** Mean water of the told room in the step looked at; once round where rooms share air. */
+  private double lookAtRoom(DayKind kind, int slot, double coil) {
+    if (place.isPresent()) {
+      int r = place.get().place();
+      means[r] = look(r, around(r, kind, slot), driers.water(r)).mean();
+    }
+    means[room] = look(room, around(room, kind, slot), coil).mean();
+    return means[room];
+  }
+
+  /** Finds the water of rooms that share air: each takes in the mean of the other's. */
+  private void shareWater(DayKind kind, int slot, double coil) {
+    if (place.isEmpty()) {
+      return;
+    }
+    int[] both = {place.get().place(), place.get().other(place.get().place())};
+    double[] most = {saturated(march.meanAir(both[0])), saturated(march.meanAir(both[1]))};
+    boolean found = false;
+    for (int round = 0; round < MOST_SHARES && !found; round++) {
+      found = true;
+      for (int i = 0; i < both.length; i++) {
+        int r = both[i];
+        double taken = (r == room ? coil : 0) + driers.water(r);
+        double mean = moisture.look(r, around(r, kind, slot), most[i], taken).mean();
+        found &= Math.abs(mean - means[r]) < NEAR_SHARED;
+        means[r] = mean;
+      }
+    }
+  }
+
+  /** Air of a place hotter than any room holds more than it ever gets. */
+  private double saturated(double celsius) {
+    return MoistAir.saturationHumidityRatio(Math.min(celsius, HOTTEST), model.pressure());
   }
 
   /** Where the water of a room leads in the step looked at. */
   private Moisture.Step look(int r, Moisture.Around around, double coil) {
-    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(r), model.pressure());
+    double saturated = saturated(march.meanAir(r));
     return moisture.look(r, around, saturated, coil);
   }
 
@@ -468,10 +549,16 @@ final class DayRunner {
 
   private void notTooHot() {
     for (int r = 0; r < model.rooms(); r++) {
-      if (!(march.air(r) <= HOTTEST)) {
-        throw new RoomTooHot(model.roomName(r), HOTTEST);
+      double hottest = place.isPresent() && r == place.get().place() ? HOTTEST_PLACE : HOTTEST;
+      if (!(march.air(r) <= hottest)) {
+        throw new RoomTooHot(model.roomName(r), hottest);
       }
     }
+  }
+
+  /** Air hotter than this is told of no room, °C. */
+  double hottest() {
+    return place.isPresent() ? HOTTEST_PLACE : HOTTEST;
   }
 
   private void prepare(DayKind kind, int slot) {
@@ -482,6 +569,13 @@ final class DayRunner {
       filledKind = kind;
     }
     days.drivers(kind).fillGains(drivers, slot, slots);
+    if (held.isPresent()) {
+      drivers.hold(room, held.getAsDouble());
+    }
+    if (place.isPresent()) {
+      place.get().begin(march.air(place.get().place()));
+      pass(kind, slot, march.air(room));
+    }
     for (int r = 0; r < model.rooms(); r++) {
       flow(r, march.air(r), kind, slot);
     }
@@ -489,7 +583,19 @@ final class DayRunner {
 
   private void flow(int r, double celsius, DayKind kind, int slot) {
     int hour = slot / DaySlots.PER_HOUR + 1;
-    inflow[r] = model.streams().total(r, celsius, kind, slot, slots);
+    inflow[r] =
+        place.isPresent()
+            ? model
+                    .streams()
+                    .total(
+                        r,
+                        Math.min(celsius, model.outdoor(hour) + FARTHEST),
+                        kind,
+                        slot,
+                        slots,
+                        place.get().through(r))
+                + place.get().outdoorAir(r)
+            : model.streams().total(r, celsius, kind, slot, slots);
     stream(r, hour);
   }
 
@@ -504,10 +610,29 @@ final class DayRunner {
    * Lets the air flow as it does in the mean air of the step looked at, or a better guess at it.
    */
   private void flowAgain(DayKind kind, int slot, double ofRoom) {
+    if (place.isPresent()) {
+      place.get().move(march.meanAir(place.get().place()));
+      pass(kind, slot, ofRoom);
+    }
     for (int r = 0; r < model.rooms(); r++) {
       flow(r, r == room ? ofRoom : march.meanAir(r), kind, slot);
     }
     march.lookAgain(drivers);
+  }
+
+  private void pass(DayKind kind, int slot, double ofRoom) {
+    place.get().flow(kind, slot, slots, ofRoom, moisture.humidityRatio(room), drivers);
+  }
+
+  private boolean placeIsFound() {
+    return place.isEmpty() || place.get().isFound(march.meanAir(place.get().place()));
+  }
+
+  /** Brings the air that passes the place of a machine near to that of the step. */
+  private void settle(DayKind kind, int slot) {
+    for (int round = 0; round < MOST_ROUNDS && !placeIsFound(); round++) {
+      flowAgain(kind, slot, march.meanAir(room));
+    }
   }
 
   /** Part of the step the unit must run to bring the room to its set point at the end of it. */
@@ -539,6 +664,13 @@ final class DayRunner {
     return sums.limits;
   }
 
+  /** Rooms of the last day; only where a machine is placed. */
+  List<RoomHours> rooms() {
+    return IntStream.range(0, model.rooms())
+        .mapToObj(r -> new RoomHours(sums.ofRoom(r, 0), sums.ofRoom(r, 1), sums.ofRoom(r, 2)))
+        .toList();
+  }
+
   /** The last day. */
   Trace trace() {
     return sums.trace();
@@ -548,6 +680,19 @@ final class DayRunner {
   private final class Sums {
     private final double[][] of = new double[12][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
+
+    /** Air, water and heat that holds each room, by hour, where a machine is placed. */
+    private final double[][][] rooms = new double[model.rooms()][3][24];
+
+    private void addRoom(int r, int hour, double water) {
+      rooms[r][0][hour] += slots * march.meanAir(r);
+      rooms[r][1][hour] += slots * water;
+      rooms[r][2][hour] += slots * march.plant(r);
+    }
+
+    private Profile ofRoom(int r, int which) {
+      return Profile.of(hour -> rooms[r][which][hour - 1] / (DaySlots.PER_HOUR * parts));
+    }
 
     private void add(int hour, Able able, double fraction, double water) {
       double air = march.meanAir(room);

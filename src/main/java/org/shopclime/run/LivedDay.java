@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -71,11 +72,20 @@ public record LivedDay(
   /** The same with a runner of one's own. */
   static LivedDay after(
       ShopDays days, DayRunner.State idle, DayRunner runner, Optional<Cooling> cooling, int room) {
-    Set<Integer> judged = cooling.isPresent() ? days.judged() : ALL_DAY;
+    return told(days, idle, runner, cooling.isPresent(), room).day();
+  }
+
+  /** The day with all rooms of it, these only where a machine is placed. */
+  record Told(LivedDay day, List<RoomHours> rooms) {}
+
+  static Told told(
+      ShopDays days, DayRunner.State idle, DayRunner runner, boolean hasUnit, int room) {
+    Set<Integer> judged = hasUnit ? days.judged() : ALL_DAY;
     Set<Integer> compared = judged.isEmpty() ? ALL_DAY : judged;
     runner.restore(idle);
     runner.run(DayKind.WORKING);
     Trace first = runner.trace();
+    List<RoomHours> firstRooms = runner.rooms();
     double firstPeak = runner.peak(compared);
     Set<Limit> firstLimits = runner.limits();
     RepeatingDay.find(
@@ -85,12 +95,14 @@ public record LivedDay(
     boolean firstWorse = firstPeak > runner.peak(compared);
     Set<String> beyond = new TreeSet<>();
     (firstWorse ? firstLimits : runner.limits()).forEach(limit -> beyond.add(limit.name()));
-    return new LivedDay(
-        firstWorse ? first : runner.trace(),
-        firstWorse,
-        judged,
-        days.model().setPoint(room),
-        beyond);
+    return new Told(
+        new LivedDay(
+            firstWorse ? first : runner.trace(),
+            firstWorse,
+            judged,
+            days.model().setPoint(room),
+            beyond),
+        firstWorse ? firstRooms : runner.rooms());
   }
 
   /**

@@ -111,7 +111,7 @@ final class RepeatingDay {
       for (int n = 0; n < guess.length; n++) {
         guess[n] += far[n];
       }
-      if (largest(far) < WILD && largest(guess) < DayRunner.HOTTEST) {
+      if (largest(far) < WILD && largest(guess) < runner.hottest()) {
         runner.guess(state(guess));
       }
     }

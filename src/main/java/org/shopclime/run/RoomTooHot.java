@@ -11,7 +11,9 @@ public final class RoomTooHot extends IllegalArgumentException {
             + room
             + "\" would get hotter than "
             + limit
-            + " °C (176 °F) when left to itself; less heat must be given off in it, or more air let"
+            + " °C ("
+            + Math.round(limit * 1.8 + 32)
+            + " °F) when left to itself; less heat must be given off in it, or more air let"
             + " through");
   }
 }

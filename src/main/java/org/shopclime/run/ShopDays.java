@@ -3,6 +3,7 @@ package org.shopclime.run;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.shopclime.balance.DayDrivers;
@@ -33,21 +34,30 @@ final class ShopDays {
   private final ModeMarch march;
   private final Map<Integer, CyclingTable> cycling;
   private final Map<DayKind, boolean[]> quiet = new EnumMap<>(DayKind.class);
+  private final Optional<PlacedMachine> machine;
 
   ShopDays(ShopModel model) {
     this(
         model,
         new ModeMarch(model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS, Cycling.LONG),
-        new HashMap<>());
+        new HashMap<>(),
+        Optional.empty());
   }
 
-  private ShopDays(ShopModel model, ModeMarch march, Map<Integer, CyclingTable> cycling) {
+  private ShopDays(
+      ShopModel model,
+      ModeMarch march,
+      Map<Integer, CyclingTable> cycling,
+      Optional<PlacedMachine> machine) {
     this.model = model;
     this.march = march;
     this.cycling = cycling;
+    this.machine = machine;
+    int leftOut = machine.map(PlacedMachine::leftOut).orElse(-1);
     for (DayKind kind : DayKind.values()) {
-      drivers.put(kind, model.drivers(kind, component -> true, 0));
+      drivers.put(kind, model.drivers(kind, component -> component != leftOut, 0));
       latentGains.put(kind, model.latentGains(kind));
+      machine.ifPresent(placed -> add(placed, kind));
     }
     working = model.working();
     attended = working.withoutBreaks();
@@ -66,7 +76,31 @@ final class ShopDays {
     working = of.working;
     attended = of.attended.earlier(early);
     start = of.start;
+    machine = of.machine;
     findQuiet();
+  }
+
+  private void add(PlacedMachine placed, DayKind kind) {
+    DaySlots use = kind == DayKind.WORKING ? placed.working() : placed.idle();
+    for (int slot = 0; slot < DaySlots.COUNT; slot++) {
+      int hour = slot / DaySlots.PER_HOUR + 1;
+      double heat = use.at(slot) * placed.placeHeat().at(hour);
+      double radiant = placed.radiant() * heat;
+      drivers.get(kind).addGain(placed.place(), slot, heat - radiant, radiant);
+      drivers.get(kind).addGain(placed.room(), slot, use.at(slot) * placed.roomHeat().at(hour), 0);
+      latentGains.get(kind)[placed.room() * DaySlots.COUNT + slot] +=
+          use.at(slot) * placed.roomWater().at(hour);
+    }
+  }
+
+  /** The same days with a machine in a place; the march is shared. */
+  ShopDays with(PlacedMachine placed) {
+    return new ShopDays(model, march, cycling, Optional.of(placed));
+  }
+
+  /** The machine in its place, if one is told apart from the shop's other gains. */
+  Optional<PlacedMachine> machine() {
+    return machine;
   }
 
   private void findQuiet() {
@@ -91,7 +125,7 @@ final class ShopDays {
 
   /** The same shop on a day moved bodily; the march is shared. */
   ShopDays shifted(double kelvin) {
-    return new ShopDays(model.shifted(kelvin), march, cycling);
+    return new ShopDays(model.shifted(kelvin), march, cycling, machine);
   }
 
   /**
@@ -143,6 +177,10 @@ final class ShopDays {
     return quiet.get(kind)[first / STRIDE];
   }
 
+  private double uses(DayKind kind, int slot) {
+    return (kind == DayKind.WORKING ? machine.get().working() : machine.get().idle()).at(slot);
+  }
+
   private boolean isCalm(DayKind kind, int first) {
     int before = first + DaySlots.COUNT - DaySlots.PER_HOUR;
     double warm = model.outdoor(first / DaySlots.PER_HOUR + 1) + WARMER;
@@ -152,6 +190,9 @@ final class ShopDays {
       }
     }
     for (int i = 1; i < STRIDE; i++) {
+      if (machine.isPresent() && uses(kind, first + i) != uses(kind, first + i - 1)) {
+        return false;
+      }
       for (int room = 0; room < model.rooms(); room++) {
         int slot = first + i;
         double[] latent = latentGains.get(kind);

@@ -43,6 +43,8 @@ public final class YearResult {
   private final double[][] power;
   private final double[][] drierPower;
   private final double[][] drierWater;
+  private final double[][] iron;
+  private final double[][] slab;
 
   YearResult(ShopYear year) {
     this.year = year;
@@ -55,6 +57,8 @@ public final class YearResult {
     power = new double[year.rooms()][YearWeather.HOURS];
     drierPower = new double[year.rooms()][YearWeather.HOURS];
     drierWater = new double[year.rooms()][YearWeather.HOURS];
+    iron = new double[year.rooms()][YearWeather.HOURS];
+    slab = new double[year.rooms()][YearWeather.HOURS];
   }
 
   /** Adds a step that lasts some share of an hour. */
@@ -62,6 +66,12 @@ public final class YearResult {
     air[room][hour] += share * airMean;
     operative[room][hour] += share * (airMean + radiantMean) / 2;
     humidityRatio[room][hour] += share * humidity;
+  }
+
+  /** Adds the coldest faces of iron and of floors on the ground in it, °C; infinite for none. */
+  void addFaces(int room, int hour, double share, double ironMean, double slabMean) {
+    iron[room][hour] += share * ironMean;
+    slab[room][hour] += share * slabMean;
   }
 
   /** Adds what a plant did in it, W, below 0 for cooling. */
@@ -118,6 +128,28 @@ public final class YearResult {
    */
   public double at(Figure figure, int room, int hour) {
     return of(figure)[room][hour];
+  }
+
+  /**
+   * Face of the machines and stock of iron that the owner tells.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return mean of the hour, °C; infinite where there is none
+   */
+  public double iron(int room, int hour) {
+    return iron[room][hour];
+  }
+
+  /**
+   * The coldest face of the floors on the ground.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return mean of the hour, °C; infinite where no floor lies on the ground
+   */
+  public double slab(int room, int hour) {
+    return slab[room][hour];
   }
 
   /**

@@ -100,22 +100,36 @@ public final class YearRun {
 
   /** The days before the year. */
   void warmUp() {
-    int first = YearWeather.HOURS - before * 24;
+    warmUp(YearWeather.HOURS);
+  }
+
+  /** The days before an hour that is told first, December before January. */
+  void warmUp(int until) {
+    int first = until - before * 24;
     double start = 0;
-    for (int hour = first; hour < YearWeather.HOURS; hour++) {
-      start += year.weather().dryBulb(hour) / (before * 24);
+    for (int hour = first; hour < until; hour++) {
+      start += year.weather().dryBulb(inYear(hour)) / (before * 24);
     }
-    now = networks.get(year.networkOf(first));
+    now = networks.get(year.networkOf(inYear(first)));
     now.start(start);
-    for (int hour = first; hour < YearWeather.HOURS; hour++) {
-      hour(hour);
+    for (int hour = first; hour < until; hour++) {
+      hour(inYear(hour));
     }
+  }
+
+  private static int inYear(int hour) {
+    return Math.floorMod(hour, YearWeather.HOURS);
   }
 
   /** The year itself, from what the days before left. */
   YearResult runYear() {
+    return run(0, YearWeather.HOURS);
+  }
+
+  /** Hours that follow what was run before; the other hours of the result are not told. */
+  YearResult run(int from, int to) {
     telling = true;
-    for (int hour = 0; hour < YearWeather.HOURS; hour++) {
+    for (int hour = from; hour < to; hour++) {
       hour(hour);
     }
     return result;

@@ -70,6 +70,8 @@ final class YearStep {
 
   private final double[] constant;
   private final double[] humidity;
+  private final int[][] iron;
+  private final int[][] slabs;
 
   /** Where plants are switched on, what they hold in this step, °C; else infinite. */
   private final double[] heatedTo;
@@ -145,6 +147,12 @@ final class YearStep {
     heatedTo = new double[rooms];
     cooledTo = new double[rooms];
     heldBy = new int[rooms];
+    iron = new int[rooms][];
+    slabs = new int[rooms][];
+    for (int room = 0; room < rooms; room++) {
+      iron[room] = year.iron(room);
+      slabs[room] = year.slabs(room);
+    }
   }
 
   void start(double celsius) {
@@ -428,7 +436,7 @@ final class YearStep {
         (room == cooledByUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
     boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
     heatedTo[room] = heats ? year.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
-    cooledTo[room] = cools ? year.cooledTo(room) : Double.POSITIVE_INFINITY;
+    cooledTo[room] = cools ? year.cooledTo(room, hour) : Double.POSITIVE_INFINITY;
   }
 
   private double setPoint(int room, int way) {
@@ -633,10 +641,20 @@ final class YearStep {
     return blowing == 0 ? 0 : supply.sensible(blowing, march.meanAir(cooledByUnit));
   }
 
+  /** The coldest of some right faces, mean over the step, °C; infinite for none. */
+  private double coldest(int[] chains) {
+    double coldest = Double.POSITIVE_INFINITY;
+    for (int chain : chains) {
+      coldest = Math.min(coldest, march.rightFace(chain));
+    }
+    return coldest;
+  }
+
   /** Tells the step that was made. */
   void tell(YearResult result, int of, double share) {
     for (int room = 0; room < rooms; room++) {
       result.add(room, of, share, march.meanAir(room), march.meanStar(room), humidity[room]);
+      result.addFaces(room, of, share, coldest(iron[room]), coldest(slabs[room]));
       double plant = constant[room] + march.plant(room);
       if (blows && room == cooledByUnit) {
         plant -= blownHeat();

@@ -14,6 +14,19 @@ final class Cautions {
       "Curing gives off fumes: exhaust them outdoors and let make-up air in (NFPA 86, the oven"
           + " maker's and the powder maker's instructions, local fire code).";
 
+  private static final String WET_PARTS =
+      "Parts wet with solvent make an oven explode: ventilate by NFPA 86, and keep powder booth,"
+          + " sparks and shop vacuum apart from it (NFPA 33, OSHA 1910.107, local fire code).";
+
+  private static final String UNVENTED =
+      "A flame without a flue gives carbon monoxide and water to the room, the more so where fans"
+          + " draw on it: this shop should not have one (CPSC, EPA, model fuel-gas code, local"
+          + " code). A carbon monoxide alarm is no substitute.";
+
+  private static final String FLUE =
+      "Have the flue tested by a licensed person with all fans on and doors shut; keep a carbon"
+          + " monoxide alarm (CPSC, EPA, model fuel-gas code).";
+
   private static final String FOAM =
       "Foam on the inside needs a thermal barrier, usually 1/2 in gypsum board, unless it is listed"
           + " to stand bare (model building code, EPA).";
@@ -73,6 +86,7 @@ final class Cautions {
     if (value instanceof Gain gain) {
       if (gain instanceof Gain.Oven) {
         add(path, OVEN);
+        add(path, WET_PARTS);
       }
       words(path, gain.name());
     } else if (value instanceof Fan fan) {
@@ -80,6 +94,15 @@ final class Cautions {
         add(path, SUCTION);
       }
       words(path, fan.name());
+      if (fan.use() == FanUse.SPRAY) {
+        add(path, SOLVENT);
+      } else if (fan.use() == FanUse.BLAST_CABINET) {
+        add(path, BLASTING);
+      }
+    } else if (value == FlueKind.UNVENTED) {
+      add(path, UNVENTED);
+    } else if (value instanceof FlueKind kind && kind != FlueKind.NONE) {
+      add(path, FLUE);
     } else if (value instanceof Face face && isBareFoam(face.build())) {
       add(path + ".build", FOAM);
     } else if (value instanceof Door door && !door.boards().isEmpty()) {

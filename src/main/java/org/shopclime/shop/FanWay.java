@@ -7,5 +7,7 @@ public enum FanWay {
   /** Outdoor air in; room air leaves by the leaks. */
   IN,
   /** As much in as out. */
-  BALANCED
+  BALANCED,
+  /** Room air through a filter and back. */
+  FILTERED_RETURN
 }

@@ -1,5 +1,6 @@
 package org.shopclime.shop;
 
+import java.util.Optional;
 import org.shopclime.quantity.Kind;
 
 /** Something in a room that gives off heat. */
@@ -131,6 +132,7 @@ public sealed interface Gain
    * @param parts mass of steel cured in an hour, kg
    * @param exhaust part of its heat that a hood or vent takes outdoors, 0 to 1
    * @param when when it is hot
+   * @param batches what is cured in it through the day; absent: held hot, with steel by the hour
    */
   record Oven(
       @Say(label = "Name", otherwise = "Oven") String name,
@@ -154,8 +156,106 @@ public sealed interface Gain
           double parts,
       @Say(label = "Heat taken out by a hood", kind = Kind.FRACTION, max = 1, otherwise = "0 %")
           double exhaust,
-      @Say(label = "When hot", otherwise = "work") Schedule when)
-      implements Gain {}
+      @Say(label = "When hot", otherwise = "work") Schedule when,
+      @Say(
+              label = "Batches",
+              help = "Heat by the hour, batch by batch, in place of an oven held hot.",
+              otherwise = "none")
+          Optional<OvenBatches> batches)
+      implements Gain {
+
+    /**
+     * An oven that is held hot, with steel by the hour.
+     *
+     * @param name line name
+     * @param width inside width, m
+     * @param depth inside depth, m
+     * @param height inside height, m
+     * @param insulation resistance of its walls, m²·K/W
+     * @param temperature temperature it is held at, °C
+     * @param heater heater power, W
+     * @param parts mass of steel cured in an hour, kg
+     * @param exhaust part of its heat that a hood or vent takes outdoors, 0 to 1
+     * @param when when it is hot
+     */
+    public Oven(
+        String name,
+        double width,
+        double depth,
+        double height,
+        Span insulation,
+        double temperature,
+        double heater,
+        double parts,
+        double exhaust,
+        Schedule when) {
+      this(
+          name,
+          width,
+          depth,
+          height,
+          insulation,
+          temperature,
+          heater,
+          parts,
+          exhaust,
+          when,
+          Optional.empty());
+    }
+
+    /**
+     * The same at other times.
+     *
+     * @param other when it is hot
+     * @return the changed record
+     */
+    public Oven withWhen(Schedule other) {
+      return new Oven(
+          name,
+          width,
+          depth,
+          height,
+          insulation,
+          temperature,
+          heater,
+          parts,
+          exhaust,
+          other,
+          batches);
+    }
+
+    /**
+     * The same under another hood.
+     *
+     * @param taken part of its heat that a hood takes outdoors, 0 to 1
+     * @return the changed record
+     */
+    public Oven withExhaust(double taken) {
+      return new Oven(
+          name, width, depth, height, insulation, temperature, heater, parts, taken, when, batches);
+    }
+
+    /**
+     * The same with other batches.
+     *
+     * @param others what is cured in it
+     * @return the changed record
+     */
+    public Oven withBatches(Optional<OvenBatches> others) {
+      return new Oven(
+          name,
+          width,
+          depth,
+          height,
+          insulation,
+          temperature,
+          heater,
+          parts,
+          exhaust,
+          when,
+          others);
+    }
+  }
 
   /**
    * Anything else.

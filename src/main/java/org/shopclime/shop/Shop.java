@@ -15,6 +15,8 @@ import org.shopclime.quantity.UnitSystem;
  * @param rooms rooms, attic and loft included; the first is the work room
  * @param unit the cooling unit, if there is one
  * @param prices what energy and changes cost
+ * @param air what is known of the compressor and its line
+ * @param flue a burner in the shop, by how its gases leave
  */
 public record Shop(
     @Say(label = "Name", help = "What you call this shop.") String name,
@@ -24,7 +26,13 @@ public record Shop(
     @Say(label = "Working time") Work work,
     @Say(label = "Rooms") List<Room> rooms,
     @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
-    @Say(label = "Prices", otherwise = "{}") Prices prices) {
+    @Say(label = "Prices", otherwise = "{}") Prices prices,
+    @Say(label = "Compressed air", otherwise = "{}") CompressedAir air,
+    @Say(
+            label = "Flame with a flue",
+            help = "A burner in the shop and how its gases leave; for warnings about suction.",
+            otherwise = "none")
+        FlueKind flue) {
 
   /** Copies the list. */
   public Shop {
@@ -50,7 +58,17 @@ public record Shop(
       Work work,
       List<Room> rooms,
       Optional<CoolingUnit> unit) {
-    this(name, note, units, place, work, rooms, unit, Prices.unsaid());
+    this(
+        name,
+        note,
+        units,
+        place,
+        work,
+        rooms,
+        unit,
+        Prices.unsaid(),
+        CompressedAir.unsaid(),
+        FlueKind.NONE);
   }
 
   /**
@@ -60,7 +78,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withName(String name) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -70,7 +88,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnits(UnitSystem units) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -80,7 +98,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPlace(Place place) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -90,7 +108,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withWork(Work work) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -100,7 +118,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withRooms(List<Room> rooms) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -110,7 +128,7 @@ public record Shop(
    * @return the changed record
    */
   public Shop withUnit(Optional<CoolingUnit> unit) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 
   /**
@@ -120,6 +138,26 @@ public record Shop(
    * @return the changed record
    */
   public Shop withPrices(Prices prices) {
-    return new Shop(name, note, units, place, work, rooms, unit, prices);
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
+  }
+
+  /**
+   * The same with other compressed air.
+   *
+   * @param air what is known of the compressor and its line
+   * @return the changed record
+   */
+  public Shop withAir(CompressedAir air) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
+  }
+
+  /**
+   * The same with another burner.
+   *
+   * @param flue a burner in the shop, by how its gases leave
+   * @return the changed record
+   */
+  public Shop withFlue(FlueKind flue) {
+    return new Shop(name, note, units, place, work, rooms, unit, prices, air, flue);
   }
 }

@@ -22,6 +22,7 @@ public final class ShopCheck {
 
   /** Capacity below which no unit is sold, W. */
   private static final double LEAST_CAPACITY = 300;
+  private static final double HOUR = 3600;
 
   private final Shop shop;
   private final UnitSystem units;
@@ -61,6 +62,7 @@ public final class ShopCheck {
     check.place(stations);
     check.rooms();
     check.unit();
+    check.air();
     Findings prices = PricesCheck.check(shop.prices());
     check.problems.addAll(prices.problems());
     check.warnings.addAll(prices.warnings());
@@ -234,6 +236,18 @@ public final class ShopCheck {
     Set<String> fans = new HashSet<>();
     for (int i = 0; i < room.fans().size(); i++) {
       name(path + ".fans[" + i + "]", room.fans().get(i).name(), fans);
+      fan(path + ".fans[" + i + "]", room.fans().get(i));
+    }
+  }
+
+  private void fan(String path, Fan fan) {
+    if (fan.way() == FanWay.FILTERED_RETURN && fan.use().hasFumes()) {
+      String takes = "\"out\": fumes and vapor are not returned to a room";
+      problems.add(new Problem(path + ".way", "\"filtered return\" of fumes", takes));
+    }
+    if (fan.way() != FanWay.OUT && fan.ledToHood() > 0) {
+      String text = "has no effect: only a fan that blows out has make-up air led to its hood";
+      warnings.add(new Warning(path + ".ledToHood", text));
     }
   }
 
@@ -253,6 +267,15 @@ public final class ShopCheck {
     } else if (!known.contains(face.behind())) {
       String takes = "one of " + BriefText.quoted(Nearest.to(face.behind(), known, known.size()));
       problems.add(new Problem(path + ".behind", "\"" + face.behind() + "\"", takes));
+    }
+  }
+
+  private void air() {
+    double together = shop.air().tools().together();
+    if (together > HOUR) {
+      String found = Quantities.show(Kind.DURATION, together, units) + " together";
+      problems.add(
+          new Problem("air.tools", found, "at most 60 min: tools are used one after the other"));
     }
   }
 

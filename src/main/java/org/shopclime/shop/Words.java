@@ -27,6 +27,8 @@ public final class Words {
           Map.entry(Supply.Wire.AWG_12, "12 AWG"),
           Map.entry(Supply.Wire.AWG_10, "10 AWG"),
           Map.entry(Supply.Sharing.UNKNOWN, Words.UNKNOWN),
+          Map.entry(CompressedAir.PumpStages.UNKNOWN, Words.UNKNOWN),
+          Map.entry(CompressedAir.FlueKind.NONE, "no flue"),
           Map.entry(Improvement.HALF_INCH_IN_DOORS, "1/2 in foam in the doors"),
           Map.entry(Improvement.INCH_IN_DOORS, "1 in foam in the doors"),
           Map.entry(Improvement.INCH_AND_HALF_IN_DOORS, "1 1/2 in foam in the doors"),

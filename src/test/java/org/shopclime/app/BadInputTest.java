@@ -27,7 +27,8 @@ class BadInputTest {
   @CsvSource(
       delimiter = '>',
       value = {
-        "siz>command line: found \"siz\"; takes one of the verbs size, year, places, example, form",
+        "siz>command line: found \"siz\"; takes one of the verbs size, year, airline, places,"
+            + " example, form",
         "--jsn>command line: found \"--jsn\"; takes --version, --help",
         "size --jsn>size: found \"--jsn\"; takes FILE and the options --json, --report, --units,"
             + " --help",

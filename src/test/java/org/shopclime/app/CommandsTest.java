@@ -101,7 +101,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"size", "year", "places", "example", "form", "tables"})
+  @ValueSource(strings = {"size", "year", "airline", "places", "example", "form", "tables"})
   void everyVerbHasItsHelp(String verb) {
     Outcome outcome = run(verb, "--help");
     assertThat(outcome.code()).isZero();

@@ -27,6 +27,7 @@ import org.shopclime.shop.Gain;
 import org.shopclime.shop.Glass;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
+import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Place;
@@ -469,7 +470,19 @@ public final class DrawnShop {
 
   private Fan fan(String name, FanWay way) {
     return make(
-        Fan.class, "name", name, "way", way, "flow", between(0, 0.2), "when", when(any(WHEN)));
+        Fan.class,
+        "name",
+        name,
+        "way",
+        way,
+        "flow",
+        between(0, 0.2),
+        "when",
+        when(any(WHEN)),
+        "minutes",
+        random.nextBoolean() ? 3600.0 : between(0, 3600),
+        "ledToHood",
+        random.nextBoolean() ? 0.0 : between(0, 0.8));
   }
 
   private List<Gain> gains() {
@@ -494,9 +507,27 @@ public final class DrawnShop {
                 "exhaust",
                 between(0, 1),
                 "when",
-                when(any(WHEN))),
+                when(any(WHEN)),
+                "batches",
+                batches()),
             other("Other"));
     return all.stream().filter(gain -> random.nextBoolean()).toList();
+  }
+
+  private Optional<OvenBatches> batches() {
+    return random.nextBoolean()
+        ? Optional.empty()
+        : Optional.of(
+            make(
+                OvenBatches.class,
+                "number",
+                random.nextBoolean() ? Optional.empty() : Optional.of(between(1, 9)),
+                "parts",
+                between(0, 60),
+                "vent",
+                random.nextBoolean() ? 0.0 : between(0, 0.01),
+                "partsInRoom",
+                random.nextDouble()));
   }
 
   private Gain other(String name) {

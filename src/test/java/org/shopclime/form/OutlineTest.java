@@ -38,6 +38,7 @@ class OutlineTest {
             "Working time  (Mon-Fri 8:00-17:00)",
             "Cooling unit  (12,000 BTU/h)",
             "Prices  (state average)",
+            "Compressed air",
             "Shop  (cooled, 200 ft²)",
             "West wall  (20 ft × 8 ft)",
             "Window  (3 ft × 3 ft)",

@@ -203,7 +203,11 @@ class ShopWindowTest {
     change(() -> person.type("prices.electricity.price", "0.18 dollars/kWh"));
     change(() -> person.type("prices.source", "the bill of June 2026"));
     change(() -> person.type("prices.budget", "300 dollars"));
-    change(() -> person.type("prices.firstCosts.windowUnit", "450"));
+    person.type("prices.firstCosts.windowUnit", "450");
+    person.until(
+        "it asks for the unit",
+        () -> person.text("prices.firstCosts.windowUnit.note").contains("such as \"$450\""));
+    change(() -> person.type("prices.firstCosts.windowUnit", "$450"));
     assertThat(person.shop().prices().electricity()).isEqualTo(new Electricity.Flat(0.18));
     assertThat(person.shop().prices().budget()).hasValue(300.0);
     assertThat(person.shop().prices().firstCosts().windowUnit()).hasValue(450.0);
@@ -211,12 +215,24 @@ class ShopWindowTest {
     change(() -> person.pick("prices.electricity.kind", "Tiers"));
     String first = "prices.electricity.tiers[0]";
     change(() -> person.click(first.replace("[0]", ".add")));
+    assertThat(person.text(first + ".upTo")).isEqualTo("500 kWh");
     change(() -> person.type(first + ".price", "0.12 dollars/kWh"));
     change(() -> person.type(first + ".upTo", "600 kWh"));
     change(() -> person.type(first.replace("0", "1") + ".price", "0.21 dollars/kWh"));
     change(() -> person.click("prices.changes.add"));
     change(() -> person.type("prices.changes[0].cost", "85 dollars"));
+    change(() -> person.click("prices.changes.add"));
+    assertThat(person.shop().prices().changes())
+        .extracting(Prices.ChangePrice::change)
+        .doesNotHaveDuplicates();
 
+    person.type(first + ".upTo", "none");
+    person.until(
+        "the list complains",
+        () -> person.text("prices.electricity.tiers.note").contains("tiers that do not rise"));
+    person.type(first + ".upTo", "600 kWh");
+    person.until("it is calm", () -> person.text("prices.electricity.tiers.note").isEmpty());
+    person.untilSettled();
     person.type("prices.budget", "-5 dollars");
     person.until("it complains", () -> person.text("prices.budget.note").contains("found"));
     assertThat(person.shop().prices().budget()).hasValue(300.0);
@@ -230,13 +246,14 @@ class ShopWindowTest {
     assertThat(tiers).extracting(Electricity.Tier::price).containsExactly(0.12, 0.21);
     assertThat(tiers.get(0).upTo()).hasValue(600.0);
     assertThat(tiers.get(1).upTo()).isEmpty();
-    assertThat(prices.changes()).hasSize(1);
+    assertThat(prices.changes()).hasSize(2);
     assertThat(prices.changes().get(0).cost()).isEqualTo(85);
     assertThat(prices.source()).isEqualTo("the bill of June 2026");
     assertThat(person.text("answer.sentence")).isEqualTo(sentence);
+    person.menu(ShopMenu.Deed.UNDO); // what was typed into the tier, as a whole
     person.menu(ShopMenu.Deed.UNDO);
     person.untilSettled();
-    assertThat(person.shop().prices()).isNotEqualTo(prices);
+    assertThat(person.shop().prices().changes()).hasSize(1);
   }
 
   @Test

@@ -32,17 +32,20 @@ class UnitViewTest {
   @Test
   void casesAreChosenAndLaidOver() throws InterruptedException, InvocationTargetException {
     SizeAnswer answer = answer(Examples.shop(Examples.USUAL));
+    UnitView view = Person.on(UnitView::new);
+    Person.onEventThread(() -> view.show(answer, UnitSystem.INCH_POUND));
+    Person.await(
+        "the curve is there", () -> ((ChartPanel) named(view, "chart.unit")).getChart() != null);
     SwingUtilities.invokeAndWait(
         () -> {
-          UnitView view = new UnitView();
-          view.show(answer, UnitSystem.INCH_POUND);
           JComboBox<?> first = (JComboBox<?>) named(view, "unit.case");
           JComboBox<?> second = (JComboBox<?>) named(view, "unit.over");
           assertThat(first.getItemCount()).isEqualTo(answer.scenarios().size());
           assertThat(first.getSelectedItem()).isEqualTo("Work + compressor");
-          assertThat(second.getSelectedItem()).isEqualTo("Dusty coil and filter");
+          assertThat(second.getSelectedItem()).isEqualTo("Dusty coil and filter, at worst");
           assertThat(text(view, "unit.sentence"))
               .isEqualTo(AnswerText.sentence(answer, UnitSystem.INCH_POUND));
+          assertThat(text(view, "unit.caption")).contains("°F outdoors");
           assertThat(text(view, "unit.limits")).contains("no maker's data");
           assertThat(text(view, "unit.day")).contains("Dashed: Dusty coil");
           for (String chart : List.of("unit", "cases", "sizes", "risk")) {

@@ -161,14 +161,14 @@ class UnitChartTest {
             "Outdoors",
             "Inside: work + compressor",
             "Dew point inside: work + compressor",
-            "Inside: dusty coil and filter",
-            "Dew point inside: dusty coil and filter",
+            "Inside: dusty coil and filter, at best",
+            "Dew point inside: dusty coil and filter, at best",
             "Wished inside");
     assertThat(names(panel(dusty, 1), false))
         .containsExactly(
             "Heat to take out",
             "Heat the unit can take out: work + compressor",
-            "Heat the unit can take out: dusty coil and filter");
+            "Heat the unit can take out: dusty coil and filter, at best");
     JFreeChart humid =
         CaseChart.of(
             answer, first, Optional.of(named(cases, "most humid")), UnitSystem.INCH_POUND, LIGHT);
@@ -185,7 +185,7 @@ class UnitChartTest {
   void aCaseIsToldInASentence() {
     Scenario dusty = named(CaseChart.cases(answer), "dusty");
     assertThat(CaseChart.sentence(answer, dusty, UnitSystem.INCH_POUND))
-        .startsWith("Dusty coil and filter: at most ")
+        .startsWith("Dusty coil and filter, at best: at most ")
         .contains(Shown.temperature(dusty.indoorPeak(), UnitSystem.INCH_POUND))
         .contains("dew point")
         .endsWith("the unit does not hold.");

@@ -166,7 +166,7 @@ public final class MadeShops {
   }
 
   /** A usual unit of some kind in the first room. */
-  static Cooling unit(Cooling.Kind kind, double capacity) {
+  public static Cooling unit(Cooling.Kind kind, double capacity) {
     return Cooling.of(kind, 0, new Cooling.Plate(capacity, 10.9 * BTUH, Cooling.Label.CEER, 1));
   }
 

@@ -46,8 +46,8 @@ class UnitPointTest {
     assertThat(points.get(1).beyond()).isEmpty();
     assertThat(points.get(2).beyond()).isEmpty();
     assertThat(points.get(3).beyond()).containsExactly("OUTDOOR_HIGH");
-    assertThat(points.get(3).total()).isEqualTo(points.get(2).total());
-    assertThat(points.get(3).power()).isEqualTo(points.get(2).power());
+    assertThat(points.get(3).total()).isCloseTo(points.get(2).total(), within(1e-6));
+    assertThat(points.get(3).power()).isCloseTo(points.get(2).power(), within(1e-6));
   }
 
   /**

@@ -20,7 +20,8 @@ class ShopPartsTest {
     List<ShopParts.Entry> entries = ShopParts.of(Shop.class);
     assertThat(entries)
         .extracting(ShopParts.Entry::name)
-        .containsExactly("name", "note", "units", "place", "work", "rooms", "unit", "prices");
+        .containsExactly(
+            "name", "note", "units", "place", "work", "rooms", "unit", "prices", "air");
     assertThat(entries.get(0).held()).isEqualTo(String.class);
     assertThat(entries.get(5).type()).isEqualTo(List.class);
     assertThat(entries.get(5).held()).isEqualTo(Room.class);

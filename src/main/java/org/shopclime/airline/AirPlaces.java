@@ -1,0 +1,342 @@
+package org.shopclime.airline;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.shopclime.balance.Profile;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.leakage.AirBalance;
+import org.shopclime.leakage.AirStream;
+import org.shopclime.leakage.Flue;
+import org.shopclime.run.Cooling;
+import org.shopclime.run.LivedDay;
+import org.shopclime.shop.CompressedAir;
+import org.shopclime.shop.Fan;
+import org.shopclime.shop.FanWay;
+
+/** Answers where the compressor of a shop stays cool, spares the unit and keeps its line dry. */
+public final class AirPlaces {
+
+  /** Free areas of each grille for which the curve is told, ft². */
+  private static final List<Double> AREAS = List.of(0.1, 0.25, 0.5, 1.0, 1.5, 2.0, 3.0);
+
+  private static final double SQUARE_FOOT = Trade.FOOT * Trade.FOOT;
+  private static final double LONG_DROP_LEG = 50 * Trade.FOOT;
+  private static final double LEAST_LEAKAGE = 1e-6;
+
+  private final PlaceQuestion asked;
+  private final OwnedLine owned;
+
+  /** Models of the shop with its place on the hot and on the cold day; many places share walls. */
+  private final Map<PlacedShop.Walls, ShopModel> hot = new ConcurrentHashMap<>();
+
+  private final Map<PlacedShop.Walls, ShopModel> cold = new ConcurrentHashMap<>();
+
+  private final Map<PlacedShop.Walls, PlacedShop> shops = new EnumMap<>(PlacedShop.Walls.class);
+
+  private AirPlaces(PlaceQuestion asked, OwnedLine owned) {
+    this.asked = asked;
+    this.owned = owned;
+    for (PlacedShop.Walls walls : PlacedShop.Walls.values()) {
+      PlacedShop.of(asked.shop(), owned, asked.room(), walls)
+          .ifPresent(placed -> shops.put(walls, placed));
+    }
+  }
+
+  /**
+   * All usual places that the shop has, compared.
+   *
+   * @param asked shop, days and unit
+   * @return the answer; none where the shop has no compressor
+   * @throws org.shopclime.run.RoomTooHot if a room where people work gets hotter than 80 °C
+   */
+  public static Optional<AirlineAnswer> answer(PlaceQuestion asked) {
+    return OwnedLine.of(asked.shop()).map(owned -> new AirPlaces(asked, owned).answer());
+  }
+
+  /** A place with what was found of it before it is ranked. */
+  private record Tried(
+      Placement placement, PlaceRun run, PlaceRun.Found found, Candidate candidate) {}
+
+  private AirlineAnswer answer() {
+    List<Placement> placements =
+        Placement.usual().stream()
+            .map(each -> each.withIntake(owned.intake()))
+            .filter(each -> shops.containsKey(PlacedShop.walls(each.kind())))
+            .toList();
+    Baseline base = baseline();
+    List<Tried> tried = placements.parallelStream().map(this::attempt).toList();
+    List<Ranking.Ranked> ranking = Ranking.of(tried.stream().map(Tried::candidate).toList());
+    List<PlaceAnswer> places =
+        ranking.parallelStream().map(each -> tell(each, of(tried, each), base)).toList();
+    Tried best = of(tried, ranking.get(0));
+    return new AirlineAnswer(
+        asked.shop(),
+        asked.day(),
+        owned.line(),
+        owned.demand(),
+        places,
+        changes(best, owned.demand()),
+        changes(best, owned.blasting()),
+        curve(tried));
+  }
+
+  private static Tried of(List<Tried> tried, Ranking.Ranked ranked) {
+    return tried.stream()
+        .filter(each -> each.candidate().equals(ranked.place()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private PlaceRun hot(Placement placement) {
+    PlacedShop.Walls walls = PlacedShop.walls(placement.kind());
+    return run(hotModel(walls), walls, placement, asked.cooling());
+  }
+
+  private ShopModel hotModel(PlacedShop.Walls walls) {
+    ShopModel.Holding holding =
+        asked.cooling().isPresent() ? ShopModel.Holding.HELD : ShopModel.Holding.FREE;
+    return hot.computeIfAbsent(
+        walls, each -> ShopModel.cooling(shops.get(each).shop(), asked.day(), holding));
+  }
+
+  private PlaceRun cold(Placement placement) {
+    PlacedShop.Walls walls = PlacedShop.walls(placement.kind());
+    ShopModel model =
+        cold.computeIfAbsent(
+            walls,
+            each ->
+                ShopModel.heating(
+                    shops.get(each).shop(), asked.day(), asked.winterDesign(), asked.winterWind()));
+    return run(model, walls, placement, Optional.empty());
+  }
+
+  private PlaceRun run(
+      ShopModel model, PlacedShop.Walls walls, Placement placement, Optional<Cooling> cooling) {
+    int place = shops.get(walls).place();
+    return new PlaceRun(model, asked.room(), place, placement, owned, cooling);
+  }
+
+  /** What the work room needs without the compressor, held at its wished temperatures, W. */
+  private record Baseline(Profile summer, Profile winter) {}
+
+  private Baseline baseline() {
+    Placement here = Placement.usual().get(0);
+    PlaceRun hot = hot(here);
+    PlaceRun cold = cold(here);
+    return new Baseline(
+        hot.held(hot.nothing(), setPoint()).room().plant(),
+        cold.held(cold.nothing(), winterRoom()).room().plant());
+  }
+
+  private double setPoint() {
+    return asked.shop().rooms().get(asked.room()).setPoint();
+  }
+
+  private double winterRoom() {
+    return asked.shop().work().winterTemperature();
+  }
+
+  private Tried attempt(Placement placement) {
+    PlaceRun run = hot(placement);
+    PlaceRun.Found found = run.lived();
+    LivedDay lived = found.lived().orElseThrow().lived();
+    int wettest = run.wettestHour(found);
+    LineResult line = run.line(owned.line(), owned.demand(), placement.intake(), found, wettest);
+    Candidate candidate =
+        new Candidate(
+            PlaceNames.of(placement.kind()),
+            Hazard.of(facts(placement, run, found)),
+            found.place().air().at(run.peakHour(found)),
+            AirCompressor.MOST_AMBIENT,
+            lived.peakTemperature(),
+            setPoint() + LivedDay.TOLERANCE,
+            line.pressureDewPoint(),
+            run.sites(found, wettest).coldest(),
+            run.kilowattHours(found) + cooling(lived));
+    return new Tried(placement, run, found, candidate);
+  }
+
+  private static double cooling(LivedDay lived) {
+    return lived.trace().power().mean() * Profile.HOURS / 1000;
+  }
+
+  private Hazard.Facts facts(Placement placement, PlaceRun run, PlaceRun.Found found) {
+    CompressedAir air = asked.shop().air();
+    boolean apart =
+        switch (placement.kind()) {
+          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT -> true;
+          case IN_ROOM,
+              CLOSED_CLOSET,
+              CLOSED_INSULATED_CLOSET,
+              UNDER_STAIR,
+              GRILLES_TO_ROOM,
+              FAN_TO_ROOM,
+              STACK_OUTDOORS,
+              FAN_OUTDOORS ->
+              false;
+        };
+    boolean fumes =
+        air.fumes() == CompressedAir.YesNo.YES && (!apart || placement.intake() == Intake.ROOM);
+    boolean flame =
+        air.flame() == CompressedAir.YesNo.YES && placement.kind() == Placement.Kind.IN_ROOM;
+    return new Hazard.Facts(
+        fumes, flame, Flue.valueOf(air.flue().name()), suction(run.mostThrough(found)));
+  }
+
+  /** Suction of the work room with all of its fans and the place's draught, Pa. */
+  private double suction(double through) {
+    List<AirStream> running = new ArrayList<>();
+    for (Fan fan : asked.shop().rooms().get(asked.room()).fans()) {
+      if (fan.way() != FanWay.BALANCED) {
+        AirStream.Way way = fan.way() == FanWay.OUT ? AirStream.Way.OUT : AirStream.Way.IN;
+        running.add(new AirStream(AirStream.Use.OTHER, way, fan.flow(), 0, 60));
+      }
+    }
+    running.add(AirStream.out(AirStream.Use.CLOSET_FAN, through, 60));
+    double leakage = hotModel(PlacedShop.Walls.ROOM).leakageArea(asked.room());
+    return AirBalance.of(Math.max(LEAST_LEAKAGE, leakage), 0, running).suction();
+  }
+
+  private PlaceAnswer tell(Ranking.Ranked ranked, Tried tried, Baseline base) {
+    PlaceRun run = tried.run();
+    PlaceRun.Found found = tried.found();
+    Placement placement = tried.placement();
+    LivedDay lived = found.lived().orElseThrow().lived();
+    Set<Integer> hours = run.hours();
+    Profile held = run.held(found.machine(), setPoint()).room().plant();
+    Profile toRoom = Profile.of(hour -> base.summer().at(hour) - held.at(hour));
+    int wettest = run.wettestHour(found);
+    LineResult line = run.line(owned.line(), owned.demand(), placement.intake(), found, wettest);
+    Profile duty =
+        Profile.of(
+            hour ->
+                run.use(hour)
+                    * run.line(owned.line(), owned.demand(), placement.intake(), found, hour)
+                        .running()
+                        .duty());
+    double litres = 0;
+    for (int hour = 1; hour <= Profile.HOURS; hour++) {
+      litres +=
+          run.use(hour)
+              * run.line(owned.line(), owned.demand(), placement.intake(), found, hour)
+                  .litresToDrain(1);
+    }
+    int peakHour = run.peakHour(found);
+    return new PlaceAnswer(
+        placement,
+        ranked,
+        found.place().air(),
+        peakHour,
+        duty,
+        toRoom,
+        hours.stream().mapToDouble(toRoom::at).max().orElse(0),
+        asked.cooling().isPresent() && lived.holds(),
+        lived.peakTemperature(),
+        lived.peakHour(),
+        line.tankWater(),
+        line.lineWater(),
+        litres,
+        line.pressureDewPoint(),
+        run.sites(found, wettest).coldest(),
+        run.kilowattHours(found),
+        cooling(lived),
+        winter(placement, base, hours),
+        LineCaution.of(
+            owned.line(),
+            owned.demand(),
+            run.sites(found, peakHour),
+            run.line(owned.line(), owned.demand(), placement.intake(), found, peakHour)));
+  }
+
+  private double winter(Placement placement, Baseline base, Set<Integer> hours) {
+    PlaceRun run = cold(placement);
+    Profile plant = run.held(winterRoom()).room().plant();
+    return hours.stream()
+        .mapToDouble(hour -> base.winter().at(hour) - plant.at(hour))
+        .average()
+        .orElse(0);
+  }
+
+  private List<LineChange> changes(Tried best, AirDemand demand) {
+    AirLine line = owned.line();
+    Intake intake = best.placement().intake();
+    return List.of(
+        change(best, LineChange.Kind.AS_IT_IS, line, demand, intake),
+        change(
+            best, LineChange.Kind.AFTERCOOLER, line.with(OwnedLine.aftercooler()), demand, intake),
+        change(
+            best,
+            LineChange.Kind.DROP_LEG,
+            line.with(OwnedLine.dropLeg(LONG_DROP_LEG)),
+            demand,
+            intake),
+        change(
+            best,
+            LineChange.Kind.REFRIGERATED_DRYER,
+            line.with(OwnedLine.refrigerated(line.machine())),
+            demand,
+            intake),
+        change(
+            best,
+            LineChange.Kind.DESICCANT_DRYER,
+            line.with(OwnedLine.desiccant()),
+            demand,
+            intake),
+        change(best, LineChange.Kind.ROOM_INTAKE, line, demand, Intake.ROOM),
+        change(best, LineChange.Kind.OUTDOOR_INTAKE, line, demand, Intake.OUTDOORS));
+  }
+
+  private LineChange change(
+      Tried best, LineChange.Kind kind, AirLine line, AirDemand demand, Intake intake) {
+    PlaceRun run = best.run();
+    int hour = run.wettestHour(best.found());
+    LineResult result = run.line(line, demand, intake, best.found(), hour);
+    double hours = 0;
+    for (int each = 1; each <= Profile.HOURS; each++) {
+      hours += run.use(each);
+    }
+    return new LineChange(
+        kind,
+        result.tankWater(),
+        result.lineWater(),
+        result.dryerWater(),
+        result.litresToDrain(Math.min(24, hours)),
+        result.pressureDewPoint(),
+        run.sites(best.found(), hour).coldest());
+  }
+
+  private List<VentPoint> curve(List<Tried> tried) {
+    Optional<PlaceRun.Found> near =
+        tried.stream()
+            .filter(each -> each.placement().kind() == Placement.Kind.GRILLES_TO_ROOM)
+            .map(Tried::found)
+            .findFirst();
+    Placement grilles =
+        Placement.usual().stream()
+            .filter(each -> each.kind() == Placement.Kind.GRILLES_TO_ROOM)
+            .findFirst()
+            .orElseThrow()
+            .withIntake(owned.intake());
+    return AREAS.parallelStream()
+        .map(
+            feet -> {
+              double area = feet * SQUARE_FOOT;
+              Placement at =
+                  new Placement(
+                      grilles.kind(),
+                      grilles.closet(),
+                      Venting.openings(
+                          Side.ROOM, Side.ROOM, area, grilles.venting().openings().height()),
+                      grilles.intake());
+              PlaceRun run = hot(at);
+              PlaceRun.Found found = run.lived(near);
+              return new VentPoint(area, found.place().air().at(run.peakHour(found)));
+            })
+        .toList();
+  }
+}

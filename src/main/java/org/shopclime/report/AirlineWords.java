@@ -1,0 +1,273 @@
+package org.shopclime.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.shopclime.airline.AirCompressor;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.Hazard;
+import org.shopclime.airline.LineCaution;
+import org.shopclime.airline.LineChange;
+import org.shopclime.airline.PlaceAnswer;
+import org.shopclime.airline.PlaceNames;
+import org.shopclime.airline.Placement;
+import org.shopclime.airline.Ranking;
+import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Quantities;
+import org.shopclime.quantity.UnitSystem;
+
+/** Sentences about the places of a compressor and its line. */
+public final class AirlineWords {
+
+  /** What is said of a shop without a compressor. */
+  public static final String NO_COMPRESSOR =
+      "This shop lists no compressor (heat from work, kind \"compressor\", 50 W or more), so there"
+          + " is no place to choose for it.";
+
+  private final AirlineAnswer answer;
+  private final UnitSystem units;
+  private final WallClock clock;
+
+  /**
+   * Words for an answer.
+   *
+   * @param answer the answer
+   * @param units system of units to show
+   */
+  public AirlineWords(AirlineAnswer answer, UnitSystem units) {
+    this.answer = answer;
+    this.units = units;
+    clock = new WallClock(answer.shop().work(), answer.day().date());
+  }
+
+  /**
+   * The answer in one sentence or two.
+   *
+   * @return which place is best, why, and what it means
+   */
+  public String sentence() {
+    PlaceAnswer best = answer.places().get(0);
+    String name = best.ranked().place().name();
+    if (best.ranked().rank().isEmpty()) {
+      return "None of the usual places is safe for this compressor: "
+          + name
+          + " is "
+          + reason(best)
+          + ".";
+    }
+    String hot =
+        best.placePeak() <= AirCompressor.MOST_AMBIENT
+            ? ""
+            : ", hotter than the "
+                + Shown.temperature(AirCompressor.MOST_AMBIENT, units)
+                + " it is made for, but the best there is";
+    return "Best place for the compressor: "
+        + name
+        + ". It reaches "
+        + Shown.temperature(best.placePeak(), units)
+        + " there ("
+        + clock.during(best.peakHour())
+        + ")"
+        + hot
+        + ", "
+        + room(best)
+        + ", and "
+        + line(best)
+        + ".";
+  }
+
+  private String room(PlaceAnswer place) {
+    String heat = Shown.power(Math.abs(place.roomLoad()), units);
+    String load =
+        place.roomLoad() >= 0
+            ? "gives the room up to " + heat
+            : "takes at least " + heat + " from the room";
+    if (answer.shop().unit().isEmpty()) {
+      return load + " (it reaches " + Shown.temperature(place.indoorPeak(), units) + " inside)";
+    }
+    return load
+        + (place.holds() ? " and the unit holds" : " and the unit does not hold")
+        + " ("
+        + Shown.temperature(place.indoorPeak(), units)
+        + " at most in working hours)";
+  }
+
+  private String line(PlaceAnswer place) {
+    String grams = grams(place.tankWater()) + " of water an hour drop out at the machine";
+    return place.pressureDewPoint() < place.coldestStretch()
+        ? grams + " and none in the line"
+        : grams + " and " + grams(place.lineWater()) + " in the line, which is wet";
+  }
+
+  /**
+   * Why a place stands where it does: the first thing that decided.
+   *
+   * @param place one of the answer's
+   * @return a sentence without its full stop
+   */
+  public String reason(PlaceAnswer place) {
+    Ranking.Ranked ranked = place.ranked();
+    Ranking.Reason reason = ranked.reason();
+    if (ranked.rank().isEmpty()) {
+      return "excluded: "
+          + ranked.place().hazards().stream()
+              .map(AirlineWords::hazard)
+              .collect(Collectors.joining("; "));
+    }
+    if (reason.against().isEmpty()) {
+      return "the only place there is";
+    }
+    String other = "\"" + reason.against().get() + "\"";
+    String limit = Shown.temperature(AirCompressor.MOST_AMBIENT, units);
+    String own = Shown.temperature(reason.own(), units);
+    String its = Shown.temperature(reason.other(), units);
+    boolean first = ranked.rank().get() == 1;
+    return switch (reason.criterion()) {
+      case SAFETY -> "safe, which " + other + " is not";
+      case PLACE_LIMIT ->
+          first
+              ? "reaches " + own + ", within the " + limit + " it stands; " + other + " " + its
+              : "reaches " + own + ", above the " + limit + " it stands; " + other + " " + its;
+      case SHOP_HOLDS ->
+          first
+              ? "the shop stays at " + own + "; with " + other + " it reaches " + its
+              : "the shop reaches " + own + " and is not held; with " + other + " " + its;
+      case DRY_LINE ->
+          first
+              ? "its line is dry, pressure dew point " + own + "; with " + other + " " + its
+              : "its line is wet, pressure dew point " + own + "; with " + other + " " + its;
+      case ENERGY -> energy(reason, other, first);
+    };
+  }
+
+  private static String energy(Ranking.Reason reason, String other, boolean first) {
+    String own = kilowattHours(reason.own());
+    String its = kilowattHours(reason.other());
+    if (own.equals(its)) {
+      return "as good as " + other + ", both " + own + " of electricity a day";
+    }
+    return (first ? "least electricity, " : "more electricity, ")
+        + own
+        + " a day; "
+        + other
+        + " "
+        + its;
+  }
+
+  /** Electricity of a day as "9.6 kWh". */
+  static String kilowattHours(double kilowattHours) {
+    return String.format(java.util.Locale.ROOT, "%.1f kWh", kilowattHours);
+  }
+
+  private static String hazard(Hazard hazard) {
+    return switch (hazard) {
+      case FUMES -> "fumes or powder reach a motor that sparks, or the air it draws";
+      case FLAME -> "a flame or things that burn are next to its hot head";
+      case SHOP_UNDER_SUCTION -> "it draws the shop below what its flue stands";
+    };
+  }
+
+  /** Water as "34 g" or, for an inch-pound reader, fluid ounces beside it. */
+  String grams(double grams) {
+    String metric = Shown.grouped(Math.round(grams)) + " g";
+    return units == UnitSystem.SI
+        ? metric
+        : metric + String.format(java.util.Locale.ROOT, " (%.1f fl oz)", grams / 29.57);
+  }
+
+  /** What a change of the line is called. */
+  static String change(LineChange.Kind kind) {
+    return switch (kind) {
+      case AS_IT_IS -> "as it is";
+      case AFTERCOOLER -> "aftercooler before the tank";
+      case DROP_LEG -> "50 ft of bare pipe, drained";
+      case REFRIGERATED_DRYER -> "refrigerated dryer";
+      case DESICCANT_DRYER -> "desiccant dryer";
+      case ROOM_INTAKE -> "intake from the room";
+      case OUTDOOR_INTAKE -> "intake from outdoors";
+    };
+  }
+
+  /**
+   * What the owner must heed, of the best place and of all.
+   *
+   * @return sentences
+   */
+  public List<String> cautions() {
+    List<String> all = new ArrayList<>();
+    answer.places().get(0).cautions().forEach(caution -> all.add(caution(caution)));
+    all.add(
+        "Drain tank and drop legs every day; keep relief valve and guards; blow"
+            + " guns at no more than 30 psi at the tip (OSHA 1910.242(b)); no plastic pipe that is"
+            + " not rated for compressed air.");
+    all.add(
+        "Keep what burns away from the hot head, and the machine out of air with solvent or powder."
+            + " Local code and licensed trades decide on wiring, flues and openings in fire-rated"
+            + " walls.");
+    return all;
+  }
+
+  private String caution(LineCaution caution) {
+    String found = Shown.temperature(caution.found(), units);
+    String limit = Shown.temperature(caution.limit(), units);
+    return switch (caution.kind()) {
+      case LONG_DUTY ->
+          "It runs "
+              + Shown.percent(caution.found())
+              + " of the time; such machines are made for "
+              + Shown.percent(caution.limit())
+              + ".";
+      case CANNOT_KEEP_UP ->
+          "It cannot keep up: the tools ask for "
+              + Shown.percent(caution.found())
+              + " of what it delivers.";
+      case HOT_PLACE ->
+          "Its place reaches "
+              + found
+              + "; motors and compressors are made for "
+              + limit
+              + " around them.";
+      case HOT_DRYER -> "The dryer stands in " + found + "; such dryers stop above " + limit + ".";
+      case HOT_DRYER_INLET ->
+          "Air comes into the dryer at " + found + "; such dryers stop above " + limit + ".";
+      case SMALL_DRYER ->
+          "The dryer is too small: dew point " + found + " in place of " + limit + ".";
+      case LOW_PRESSURE ->
+          "A tool wants "
+              + Quantities.show(Kind.PRESSURE, caution.found(), units)
+              + ", the tank holds "
+              + Quantities.show(Kind.PRESSURE, caution.limit(), units)
+              + ".";
+      case WET_LINE ->
+          "Water drops out in the line: pressure dew point "
+              + found
+              + ", coldest stretch "
+              + limit
+              + ".";
+      case ICE_IN_LINE ->
+          "Ice can form in the line: dew point " + found + ", coldest stretch " + limit + ".";
+    };
+  }
+
+  /**
+   * What the answer does not know.
+   *
+   * @return sentences
+   */
+  public List<String> limits() {
+    List<String> all = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
+    for (Placement.Kind kind : Placement.Kind.values()) {
+      if (answer.places().stream().noneMatch(each -> each.placement().kind() == kind)) {
+        missing.add("\"" + PlaceNames.of(kind) + "\"");
+      }
+    }
+    if (!missing.isEmpty()) {
+      all.add("This shop has no such place: " + Shown.row(missing) + ".");
+    }
+    all.add(
+        "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"
+            + " grilles count by their free area: a louvre leaves about half of its size.");
+    return all;
+  }
+}

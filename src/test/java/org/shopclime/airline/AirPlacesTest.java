@@ -1,0 +1,294 @@
+package org.shopclime.airline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AddLifecycleHook;
+import org.junit.jupiter.api.Test;
+import org.shopclime.air.MoistAir;
+import org.shopclime.balance.DrawnShop;
+import org.shopclime.balance.MoreTries;
+import org.shopclime.balance.Near;
+import org.shopclime.balance.Profile;
+import org.shopclime.balance.ShopModel;
+import org.shopclime.gain.CompressorGain;
+import org.shopclime.run.Cooling;
+import org.shopclime.run.MadeShops;
+import org.shopclime.run.RoomTooHot;
+import org.shopclime.shop.CompressedAir;
+import org.shopclime.shop.Examples;
+import org.shopclime.shop.Gain;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopCheck;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Span;
+import org.shopclime.shop.Stations;
+
+/**
+ * Places of a compressor compared: the example by its magnitudes, and drawn shops by their laws.
+ */
+@AddLifecycleHook(MoreTries.class)
+class AirPlacesTest {
+
+  private static final double HORSEPOWER = 745.7;
+  private static final double BTUH = 0.29307107;
+
+  private static PlaceQuestion question(Shop shop) {
+    Optional<Cooling> unit = Optional.of(MadeShops.unit(Cooling.Kind.WINDOW, 12_000 * BTUH));
+    return new PlaceQuestion(shop, MadeShops.day(shop), unit, 0, 0, 3);
+  }
+
+  private static Map<Placement.Kind, PlaceAnswer> places(Shop shop) {
+    return AirPlaces.answer(question(shop)).orElseThrow().places().stream()
+        .collect(Collectors.toMap(each -> each.placement().kind(), Function.identity()));
+  }
+
+  /** The example with another compressor. */
+  private static Shop withCompressor(double horsepower, double duty) {
+    Shop shop = Examples.shop("insulated-foam-door");
+    Room room = shop.rooms().get(0);
+    List<Gain> gains =
+        room.gains().stream()
+            .map(
+                gain ->
+                    gain instanceof Gain.Compressor c
+                        ? new Gain.Compressor(
+                            c.name(), horsepower * HORSEPOWER, Span.known(duty), c.when())
+                        : gain)
+            .toList();
+    return change(shop, room.withGains(gains));
+  }
+
+  private static Shop change(Shop shop, Room room) {
+    List<Room> rooms = new java.util.ArrayList<>(shop.rooms());
+    rooms.set(0, room);
+    return shop.withRooms(rooms);
+  }
+
+  private static Shop with(Shop shop, String field, Object value) {
+    return shop.withAir((CompressedAir) ShopParts.with(shop.air(), field, value));
+  }
+
+  /**
+   * 2 hp a third of the time draw 1865 W · 0.33 = 600 W in the mean; about all of it is heat in the
+   * room. The outdoor loop's fan of 300 cfm carries 0.1416 m³/s · 1.13 kg/m³ · 1020 J/(kg·K) = 163
+   * W/K, so about 4 K over the 37.2 °C outdoors at its peak.
+   */
+  @Test
+  void theExampleWithASmallMachine() {
+    Map<Placement.Kind, PlaceAnswer> places = places(withCompressor(2, 0.33));
+    assertThat(places).hasSize(12);
+    double electric = CompressorGain.electricInput(2 * HORSEPOWER, 0.33);
+    PlaceAnswer here = places.get(Placement.Kind.IN_ROOM);
+    assertThat(here.roomLoad()).isBetween(0.9 * electric, 1.1 * electric);
+    assertThat(here.placePeak()).isEqualTo(here.air().at(here.peakHour()));
+    double limit = AirCompressor.MOST_AMBIENT;
+    assertThat(places.get(Placement.Kind.CLOSED_CLOSET).placePeak()).isGreaterThan(limit + 8);
+    assertThat(places.get(Placement.Kind.CLOSED_INSULATED_CLOSET).placePeak())
+        .isGreaterThan(places.get(Placement.Kind.CLOSED_CLOSET).placePeak());
+    assertThat(places.get(Placement.Kind.LOFT).placePeak()).isGreaterThan(limit + 10);
+    PlaceAnswer loop = places.get(Placement.Kind.OUTDOOR_LOOP_FAN);
+    assertThat(loop.placePeak()).isBetween(37.2 + 2, 37.2 + 5);
+    assertThat(loop.roomLoad()).isLessThan(0.35 * electric);
+    assertThat(places.get(Placement.Kind.GRILLES_TO_ROOM).placePeak()).isLessThan(limit);
+    // Outdoor places leave the unit the more for the room.
+    assertThat(loop.indoorPeak()).isLessThan(here.indoorPeak());
+    assertThat(loop.coolingKilowattHours()).isLessThan(here.coolingKilowattHours());
+    // In winter the room keeps what the loop throws away.
+    assertThat(here.winterHeat()).isBetween(0.6 * electric, 1.1 * electric);
+    assertThat(loop.winterHeat()).isLessThan(0.3 * electric);
+    // A fan to outdoors costs 0.094 m³/s · 1.3 kg/m³ · 1006 · 18 K = 2200 W in the frost, more than
+    // the machine gives; what the leaks would have brought anyway comes off.
+    assertThat(places.get(Placement.Kind.FAN_OUTDOORS).winterHeat()).isBetween(-2200.0, -400.0);
+  }
+
+  /**
+   * By pencil: 2 hp deliver 6 cfm of free air, a third of the time 0.00093 m³/s, of standard air
+   * 0.00112 kg/s. What the air of the room holds (0.622 p/(P - p) of its dew point) less what air
+   * of 115 psi holds at the coldest stretch drops out on the way: about 0.012 less 0.0013 kg/kg, 40
+   * g an hour or more.
+   */
+  @Test
+  void waterOfTheRoomByPencil() {
+    Shop shop = withCompressor(2, 0.33);
+    PlaceQuestion asked = question(shop);
+    OwnedLine owned = OwnedLine.of(shop).orElseThrow();
+    PlaceRun run =
+        new PlaceRun(
+            ShopModel.cooling(shop, asked.day(), ShopModel.Holding.HELD),
+            0,
+            0,
+            Placement.usual().get(0),
+            owned,
+            asked.cooling());
+    PlaceRun.Found found = run.lived();
+    int hour = run.wettestHour(found);
+    PlaceAnswer here = places(shop).get(Placement.Kind.IN_ROOM);
+    double cold = here.coldestStretch();
+    assertThat(cold).isCloseTo(found.room().air().at(hour) - 15 / 1.8, within(0.01));
+    double vapour = MoistAir.saturationPressure(cold);
+    double pressure = asked.day().pressure() + 115 * 6894.757;
+    double kept = 0.621945 * vapour / (pressure - vapour);
+    double air = 6 * 4.719474e-4 * 0.33 * 1.2014;
+    double grams = air * (found.room().water().at(hour) - kept) * 3.6e6;
+    assertThat(here.tankWater() + here.lineWater()).isCloseTo(grams, within(0.01 * grams));
+    assertThat(grams).isBetween(35.0, 55.0);
+    assertThat(here.pressureDewPoint()).isGreaterThan(cold);
+    assertThat(here.cautions()).extracting(LineCaution::kind).contains(LineCaution.Kind.WET_LINE);
+  }
+
+  @Test
+  void eachIsToldByTheFirstCriterionThatDecides() {
+    AirlineAnswer answer = AirPlaces.answer(question(withCompressor(2, 0.33))).orElseThrow();
+    List<PlaceAnswer> places = answer.places();
+    for (int i = 0; i < places.size(); i++) {
+      Ranking.Ranked ranked = places.get(i).ranked();
+      assertThat(ranked.rank()).contains(i + 1);
+      if (i > 0) {
+        assertThat(ranked.reason().against()).contains(places.get(i - 1).ranked().place().name());
+      }
+      assertThat(ranked.place().placePeak()).isEqualTo(places.get(i).placePeak());
+    }
+    int lastWithin = -1;
+    for (int i = 0; i < places.size(); i++) {
+      if (places.get(i).placePeak() <= AirCompressor.MOST_AMBIENT) {
+        assertThat(lastWithin).as("cool places before hot ones").isEqualTo(i - 1);
+        lastWithin = i;
+      }
+    }
+    assertThat(lastWithin).isBetween(1, 10);
+  }
+
+  @Test
+  void hazardsExclude() {
+    Shop shop = withCompressor(2, 0.33);
+    Map<Placement.Kind, PlaceAnswer> fumes = places(with(shop, "fumes", CompressedAir.YesNo.YES));
+    assertThat(fumes.get(Placement.Kind.IN_ROOM).ranked().rank()).isEmpty();
+    assertThat(fumes.get(Placement.Kind.IN_ROOM).ranked().place().hazards())
+        .containsExactly(Hazard.FUMES);
+    assertThat(fumes.get(Placement.Kind.OUTDOOR_LOOP).ranked().rank()).isPresent();
+    // 200 cfm out of a shop of so few leaks draw more than the 2 Pa a water heater's flue stands.
+    Shop tight =
+        change(
+            shop,
+            shop.rooms()
+                .get(0)
+                .withLeakage(
+                    new org.shopclime.shop.Leakage.Tightness(
+                        org.shopclime.shop.Leakage.Grade.TIGHT)));
+    Map<Placement.Kind, PlaceAnswer> flue =
+        places(with(tight, "flue", CompressedAir.FlueKind.WATER_HEATER_ALONE));
+    assertThat(flue.get(Placement.Kind.FAN_OUTDOORS).ranked().place().hazards())
+        .containsExactly(Hazard.SHOP_UNDER_SUCTION);
+    assertThat(flue.get(Placement.Kind.FAN_TO_ROOM).ranked().place().hazards()).isEmpty();
+  }
+
+  @Test
+  void partsOfTheLineAndVents() {
+    AirlineAnswer answer = AirPlaces.answer(question(withCompressor(2, 0.33))).orElseThrow();
+    Map<LineChange.Kind, LineChange> changes =
+        answer.changes().stream().collect(Collectors.toMap(LineChange::kind, Function.identity()));
+    LineChange plain = changes.get(LineChange.Kind.AS_IT_IS);
+    assertThat(changes).hasSize(LineChange.Kind.values().length);
+    assertThat(changes.get(LineChange.Kind.REFRIGERATED_DRYER).pressureDewPoint())
+        .isBetween(RefrigeratedDryer.USUAL_DEW_POINT, RefrigeratedDryer.USUAL_DEW_POINT + 2);
+    assertThat(changes.get(LineChange.Kind.REFRIGERATED_DRYER).lineWater()).isZero();
+    assertThat(changes.get(LineChange.Kind.DESICCANT_DRYER).pressureDewPoint())
+        .isCloseTo(Desiccant.USUAL_DEW_POINT, within(0.1));
+    assertThat(changes.get(LineChange.Kind.AFTERCOOLER).tankWater())
+        .isGreaterThan(plain.tankWater());
+    assertThat(changes.get(LineChange.Kind.OUTDOOR_INTAKE).litresToDrain())
+        .isGreaterThan(changes.get(LineChange.Kind.ROOM_INTAKE).litresToDrain());
+    assertThat(answer.blasting().get(0).litresToDrain()).isGreaterThan(plain.litresToDrain());
+    List<VentPoint> curve = answer.ventCurve();
+    assertThat(curve).hasSizeGreaterThanOrEqualTo(6);
+    for (int i = 1; i < curve.size(); i++) {
+      assertThat(curve.get(i).area()).isGreaterThan(curve.get(i - 1).area());
+      assertThat(curve.get(i).celsius()).isLessThan(curve.get(i - 1).celsius());
+    }
+  }
+
+  @Test
+  void toolsAskForTheAir() {
+    Shop shop = withCompressor(2, 0.33);
+    CompressedAir.AirTools tools = new CompressedAir.AirTools(0, 0, 600, 0, 0, 0, 0, 0);
+    OwnedLine owned = OwnedLine.of(with(shop, "tools", tools)).orElseThrow();
+    // Ten minutes of 11 cfm of standard air.
+    assertThat(owned.demand().mean())
+        .isCloseTo(11 * Trade.CFM * ToolUse.STANDARD_DENSITY / 6, within(1e-9));
+    assertThat(owned.line().machine().stages()).isEqualTo(Stages.SINGLE);
+    assertThat(OwnedLine.of(withCompressor(5, 0.3)).orElseThrow().line().machine().stages())
+        .isEqualTo(Stages.TWO);
+  }
+
+  @Test
+  void aShopWithoutACompressorHasNoAnswer() {
+    Shop shop = Examples.shop("insulated");
+    Shop without = change(shop, shop.rooms().get(0).withGains(List.of()));
+    assertThat(AirPlaces.answer(question(without))).isEmpty();
+  }
+
+  /** Any shop: every place is a shop that passes its checks, and all figures are finite. */
+  @Property(tries = 6, shrinking = ShrinkingMode.OFF)
+  void anyShopHasItsPlaces(@ForAll long lot) {
+    DrawnShop drawn = new DrawnShop(lot);
+    Shop any = drawn.shop();
+    Room room = any.rooms().get(0);
+    List<Gain> gains = new java.util.ArrayList<>(room.gains());
+    gains.add(
+        DrawnShop.make(
+            Gain.Compressor.class,
+            "power",
+            drawn.between(200, 5000),
+            "duty",
+            Span.known(drawn.between(0, 1))));
+    Shop shop = change(any, room.withGains(gains));
+    OwnedLine owned = OwnedLine.of(shop).orElseThrow();
+    for (PlacedShop.Walls walls : PlacedShop.Walls.values()) {
+      PlacedShop.of(shop, owned, 0, walls)
+          .ifPresent(
+              placed ->
+                  assertThat(ShopCheck.check(placed.shop(), Stations.any()).problems()).isEmpty());
+    }
+    try {
+      PlaceQuestion asked =
+          new PlaceQuestion(
+              shop,
+              drawn.day(shop),
+              drawn.between(0, 1) < 0.3
+                  ? Optional.empty()
+                  : Optional.of(MadeShops.unit(Cooling.Kind.WINDOW, drawn.between(1500, 12_000))),
+              0,
+              drawn.between(-20, 10),
+              drawn.between(0, 8));
+      AirlineAnswer answer = AirPlaces.answer(asked).orElseThrow();
+      Set<Placement.Kind> kinds = new HashSet<>();
+      for (PlaceAnswer place : answer.places()) {
+        kinds.add(place.placement().kind());
+        Near.finite(place.air());
+        Near.finite(place.toRoom());
+        Near.finite(place.duty());
+        assertThat(place.winterHeat()).isFinite();
+        assertThat(place.litresToDrain()).isGreaterThanOrEqualTo(0);
+        for (int hour = 1; hour <= Profile.HOURS; hour++) {
+          assertThat(place.duty().at(hour)).isGreaterThanOrEqualTo(0);
+        }
+      }
+      assertThat(kinds).hasSize(answer.places().size()).hasSizeGreaterThanOrEqualTo(11);
+    } catch (RoomTooHot e) {
+      Assume.that(false);
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package org.shopclime.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is said of compressed air in a shop file. */
+class CompressedAirTest {
+
+  private static Shop read(String air) {
+    String text = DayFile.text().replaceFirst("\"rooms\"", air + "\"rooms\"");
+    return ((ShopReading.Good) ShopFile.read(text, Stations.any())).shop();
+  }
+
+  @Test
+  void nothingSaidIsTheDefault() {
+    assertThat(read("").air()).isEqualTo(CompressedAir.unsaid());
+    assertThat(read("\"air\": {},").air()).isEqualTo(CompressedAir.unsaid());
+    assertThat(ShopFile.write(read(""))).doesNotContain("\"air\"");
+  }
+
+  @Test
+  void everyFieldIsReadAndWritten() {
+    Shop shop =
+        read(
+            "\"air\": {\"stages\": \"two\", \"freeAir\": \"15 cfm\", \"pressure\": \"150 psi\","
+                + " \"tank\": \"60 gal\", \"tools\": {\"blastCabinet\": \"30 min\"}, \"coldest\":"
+                + " \"60 °F\", \"intake\": \"outdoors\", \"aftercooler\": \"yes\", \"dropLeg\":"
+                + " \"25 ft\", \"dryer\": \"refrigerated\", \"closetWidth\": \"6 ft\","
+                + " \"closetDepth\": \"3 ft\", \"closetHeight\": \"7 ft\", \"fumes\": \"yes\","
+                + " \"flame\": \"yes\", \"flue\": \"natural draft\"},");
+    CompressedAir air = shop.air();
+    assertThat(air.stages()).isEqualTo(CompressedAir.PumpStages.TWO);
+    assertThat(air.freeAir().orElseThrow()).isCloseTo(15 * 4.719474e-4, within(1e-8));
+    assertThat(air.pressure().orElseThrow()).isCloseTo(150 * 6894.757, within(1.0));
+    assertThat(air.tank().orElseThrow()).isCloseTo(60 * 3.785412e-3, within(1e-6));
+    assertThat(air.tools().together()).isEqualTo(1800);
+    assertThat(air.coldest()).isEqualTo(Optional.of((60 - 32) / 1.8));
+    assertThat(air.dryer()).isEqualTo(CompressedAir.AirDryer.REFRIGERATED);
+    assertThat(air.flue()).isEqualTo(CompressedAir.FlueKind.NATURAL_DRAFT);
+    ShopReading again = ShopFile.read(ShopFile.write(shop), Stations.any());
+    assertThat(((ShopReading.Good) again).shop()).isEqualTo(shop);
+  }
+}
