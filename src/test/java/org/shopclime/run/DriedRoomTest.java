@@ -38,7 +38,7 @@ class DriedRoomTest {
   private static Shop dried(Shop shop, Drier drier) {
     return shop.withRooms(
         shop.rooms().stream()
-            .map(room -> room == shop.rooms().get(0) ? dried(room, drier) : room)
+            .map(room -> room.name().equals(shop.rooms().get(0).name()) ? dried(room, drier) : room)
             .toList());
   }
 
