@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.leakage.AirBalance;
@@ -38,9 +40,13 @@ public final class AirPlaces {
 
   private final Map<PlacedShop.Walls, PlacedShop> shops = new EnumMap<>(PlacedShop.Walls.class);
 
-  private AirPlaces(PlaceQuestion asked, OwnedLine owned) {
+  private final PlaceWatch watch;
+  private final AtomicInteger done = new AtomicInteger();
+
+  private AirPlaces(PlaceQuestion asked, OwnedLine owned, PlaceWatch watch) {
     this.asked = asked;
     this.owned = owned;
+    this.watch = watch;
     for (PlacedShop.Walls walls : PlacedShop.Walls.values()) {
       PlacedShop.of(asked.shop(), owned, asked.room(), walls)
           .ifPresent(placed -> shops.put(walls, placed));
@@ -55,24 +61,52 @@ public final class AirPlaces {
    * @throws org.shopclime.run.RoomTooHot if a room where people work gets hotter than 80 °C
    */
   public static Optional<AirlineAnswer> answer(PlaceQuestion asked) {
-    return OwnedLine.of(asked.shop()).map(owned -> new AirPlaces(asked, owned).answer());
+    return answer(asked, PlaceWatch.silent());
+  }
+
+  /**
+   * All usual places that the shop has, compared, while someone watches.
+   *
+   * @param asked shop, days and unit
+   * @param watch told how far it is, and asked whether it is still wanted
+   * @return the answer; none where the shop has no compressor
+   * @throws org.shopclime.run.RoomTooHot if a room where people work gets hotter than 80 °C
+   * @throws java.util.concurrent.CancellationException if the watch no longer wants it
+   */
+  public static Optional<AirlineAnswer> answer(PlaceQuestion asked, PlaceWatch watch) {
+    return OwnedLine.of(asked.shop()).map(owned -> new AirPlaces(asked, owned, watch).answer());
+  }
+
+  /** Counts a run that is done. */
+  private <T> T counted(T found) {
+    int runs = 2 * placements().size() + AREAS.size();
+    watch.at((double) done.incrementAndGet() / runs);
+    return found;
+  }
+
+  private void goOn() {
+    if (watch.isCancelled()) {
+      throw new CancellationException();
+    }
   }
 
   /** A place with what was found of it before it is ranked. */
   private record Tried(
       Placement placement, PlaceRun run, PlaceRun.Found found, Candidate candidate) {}
 
+  private List<Placement> placements() {
+    return Placement.usual().stream()
+        .map(each -> each.withIntake(owned.intake()))
+        .filter(each -> shops.containsKey(PlacedShop.walls(each.kind())))
+        .toList();
+  }
+
   private AirlineAnswer answer() {
-    List<Placement> placements =
-        Placement.usual().stream()
-            .map(each -> each.withIntake(owned.intake()))
-            .filter(each -> shops.containsKey(PlacedShop.walls(each.kind())))
-            .toList();
     Baseline base = baseline();
-    List<Tried> tried = placements.parallelStream().map(this::attempt).toList();
+    List<Tried> tried = placements().parallelStream().map(each -> counted(attempt(each))).toList();
     List<Ranking.Ranked> ranking = Ranking.of(tried.stream().map(Tried::candidate).toList());
     List<PlaceAnswer> places =
-        ranking.parallelStream().map(each -> tell(each, of(tried, each), base)).toList();
+        ranking.parallelStream().map(each -> counted(tell(each, of(tried, each), base))).toList();
     Tried best = of(tried, ranking.get(0));
     return new AirlineAnswer(
         asked.shop(),
@@ -142,6 +176,7 @@ public final class AirPlaces {
   }
 
   private Tried attempt(Placement placement) {
+    goOn();
     PlaceRun run = hot(placement);
     PlaceRun.Found found = run.lived();
     LivedDay lived = found.lived().orElseThrow().lived();
@@ -203,6 +238,7 @@ public final class AirPlaces {
   }
 
   private PlaceAnswer tell(Ranking.Ranked ranked, Tried tried, Baseline base) {
+    goOn();
     PlaceRun run = tried.run();
     PlaceRun.Found found = tried.found();
     Placement placement = tried.placement();
@@ -325,6 +361,7 @@ public final class AirPlaces {
     return AREAS.parallelStream()
         .map(
             feet -> {
+              goOn();
               double area = feet * SQUARE_FOOT;
               Placement at =
                   new Placement(
@@ -335,7 +372,7 @@ public final class AirPlaces {
                       grilles.intake());
               PlaceRun run = hot(at);
               PlaceRun.Found found = run.lived(near);
-              return new VentPoint(area, found.place().air().at(run.peakHour(found)));
+              return counted(new VentPoint(area, found.place().air().at(run.peakHour(found))));
             })
         .toList();
   }

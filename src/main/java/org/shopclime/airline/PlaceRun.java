@@ -26,14 +26,14 @@ import org.shopclime.run.RoomTooHot;
  * comes hour by hour from its line in that air. Both are repeated until neither moves.
  *
  * <p>Limits: ends when no hour of place and room moves by {@value #CLOSE} K, about what a repeating
- * day is found to. A place beyond 150 °C is told as that: the machine has long switched off.
+ * day is found to. A place beyond 150 °C is told as nearly that: the machine has long switched off.
  */
 final class PlaceRun {
 
   /** Largest change of an hour of the place between the last two rounds, K. */
   static final double CLOSE = 0.01;
 
-  private static final int MOST_ROUNDS = 25;
+  private static final int MOST_ROUNDS = 50;
   private static final double LEAST_SHARE = 1e-3;
 
   /** Bounds of what an hour of the place may answer to a guess of it. */
@@ -185,17 +185,24 @@ final class PlaceRun {
     Optional<RoomHours> before = Optional.empty();
     RoomHours guess = at;
     RoomHours around = work;
-    double share = 1;
+    Heat heat = new Heat();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Found next;
       try {
-        next = runner.run(machine(guess, around, share));
+        next = runner.run(machine(guess, around, heat.share()));
       } catch (RoomTooHot tooHot) {
-        // No machine runs on in such heat; it is told as the hottest that is told of a place.
-        if (place == room || share < LEAST_SHARE) {
+        if (place == room || heat.share() < LEAST_SHARE) {
           throw tooHot;
         }
-        share /= 2;
+        heat.tooMuch();
+        before = Optional.empty();
+        continue;
+      }
+      if (heat.couldBeMore()) {
+        heat.notTooMuch();
+        guess = next.place();
+        around = next.room();
+        found = Optional.of(next);
         continue;
       }
       if (isClose(guess, next.place()) && isClose(around, next.room())) {
@@ -211,6 +218,39 @@ final class PlaceRun {
       around = next.room();
     }
     return found.orElseThrow();
+  }
+
+  /**
+   * Part of the machine's heat that its place takes up: all of it, unless the place would get
+   * hotter than anything is told of. No machine runs on in such heat, so as much is taken as leaves
+   * the place all but that hot.
+   */
+  private static final class Heat {
+    private static final double NEAR = 0.03;
+
+    private double low;
+    private double high = Double.POSITIVE_INFINITY;
+    private double share = 1;
+
+    double share() {
+      return share;
+    }
+
+    boolean couldBeMore() {
+      return high < Double.POSITIVE_INFINITY && high - low > NEAR * high && share > low;
+    }
+
+    void tooMuch() {
+      high = share;
+      // What once was taken may be too much after all, as the place moved.
+      low = low < share ? low : share * (1 - 2 * NEAR);
+      share = high - low > NEAR * high ? (low + high) / 2 : low;
+    }
+
+    void notTooMuch() {
+      low = share;
+      share = high - low > NEAR * high ? (low + high) / 2 : low;
+    }
   }
 
   private static boolean isClose(RoomHours one, RoomHours other) {

@@ -2,6 +2,8 @@ package org.shopclime.form;
 
 import java.util.List;
 import java.util.Optional;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.PlaceWatch;
 import org.shopclime.climate.Climates;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.HabitAnswer;
@@ -9,6 +11,7 @@ import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.plan.Yearly;
+import org.shopclime.report.AirlineAsk;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopCheck;
 import org.shopclime.shop.Stations;
@@ -30,6 +33,9 @@ interface Answering {
   default Optional<HabitAnswer> habits(Shop shop) {
     return Optional.empty();
   }
+
+  /** Where the compressor could stand; none where the shop has none. */
+  Optional<AirlineAnswer> air(Shop shop, PlaceWatch watch);
 
   /** Look-up of stations for files. */
   Stations stations();
@@ -62,6 +68,11 @@ interface Answering {
       @Override
       public Optional<HabitAnswer> habits(Shop shop) {
         return new Yearly(shop, climates).habits(Progress.silent());
+      }
+
+      @Override
+      public Optional<AirlineAnswer> air(Shop shop, PlaceWatch watch) {
+        return AirlineAsk.answer(shop, climates, watch);
       }
 
       @Override

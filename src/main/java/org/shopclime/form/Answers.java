@@ -36,6 +36,7 @@ final class Answers {
   Answers(UnitSystem units, Function<Shop, Optional<HabitAnswer>> habits) {
     this.units = units;
     pictures = new PicturesView(habits);
+    pictures.compressor().use(units);
   }
 
   AnswerView top() {
@@ -85,6 +86,7 @@ final class Answers {
   /** Everything again, in other units or colours. */
   void redo() {
     top.recolour();
+    pictures.compressor().use(units);
     draw();
     write();
   }

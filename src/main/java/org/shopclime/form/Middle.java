@@ -65,10 +65,10 @@ final class Middle {
       inner.setDividerLocation(Look.scaled(FIELDS));
       inner.setResizeWeight(0.25);
     } else {
-      tabs.addTab("Fields", fields);
-      tabs.addTab("Pictures and figures", pictures);
-      tabs.setMnemonicAt(0, '8');
-      tabs.setMnemonicAt(1, '9');
+      tabs.addTab("Fields", null, fields, "Fields (Alt+0)");
+      tabs.addTab("Pictures and figures", null, pictures, "Pictures and figures (Alt+-)");
+      tabs.setMnemonicAt(0, '0'); // the other digits lead to the pages of the answer
+      tabs.setMnemonicAt(1, '-');
       outer.setRightComponent(tabs);
     }
     double share = Math.min(PARTS, 0.35 * width) / PARTS;

@@ -7,8 +7,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.report.AirReport;
 import org.shopclime.report.HtmlReport;
 
 /** The ways an answer leaves the window: a report in a folder, a printed sheet. */
@@ -25,7 +27,12 @@ final class Outlet {
     this.status = status;
   }
 
-  void report(Optional<SizeAnswer> answer, UnitSystem units, Optional<Path> near) {
+  /** Writes the report and, where the places of the compressor are known, the page on them. */
+  void report(
+      Optional<SizeAnswer> answer,
+      Optional<AirlineAnswer> air,
+      UnitSystem units,
+      Optional<Path> near) {
     if (answer.isEmpty()) {
       questions.problems("No report yet", WAIT);
       return;
@@ -35,7 +42,12 @@ final class Outlet {
         .ifPresent(
             folder ->
                 Background.run(
-                    () -> show(HtmlReport.write(answer.get(), units, folder)),
+                    () -> {
+                      if (air.isPresent()) {
+                        AirReport.write(air.get(), units, folder);
+                      }
+                      return show(HtmlReport.write(answer.get(), units, folder));
+                    },
                     page -> status.idle("Report written: " + page),
                     failed ->
                         questions.problems(

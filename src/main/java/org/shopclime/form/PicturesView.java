@@ -53,6 +53,7 @@ final class PicturesView {
               + " Moisture counts as heat: it must be wrung out of the air. Lets through: the"
               + " U-factor, heat for each area and degree.");
   private final UnitView unit = new UnitView();
+  private final CompressorView compressor = new CompressorView();
   private final DampView damp = new DampView();
   private final HabitView habits;
   private final AirView air = new AirView();
@@ -75,6 +76,10 @@ final class PicturesView {
     scrollByKeys();
     add("Pictures", "Where the heat comes from, and the hot day", scroll);
     add("Unit", "The unit in the heat and on other days", unit.component());
+    add(
+        "Compressor",
+        "Where the compressor stays cool and the air line dry",
+        compressor.component());
     add("Changes", "What would change it", changes.component());
     add("Other days", "Other work, other days", others());
     add("Heat by part", "Heat, part by part", heat.component());
@@ -120,8 +125,11 @@ final class PicturesView {
   /** Adds a tab of a short title, so that all stand side by side; led to by Alt and its number. */
   private void add(String title, String meaning, JComponent component) {
     char key = (char) ('1' + tabs.getTabCount());
-    tabs.addTab(title, null, component, meaning + " (Alt+" + key + ")");
-    tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
+    boolean has = key <= '9';
+    tabs.addTab(title, null, component, has ? meaning + " (Alt+" + key + ")" : meaning);
+    if (has) {
+      tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
+    }
   }
 
   /** A panel for a chart; its letters grow with all others. */
@@ -153,6 +161,10 @@ final class PicturesView {
 
   JComponent component() {
     return tabs;
+  }
+
+  CompressorView compressor() {
+    return compressor;
   }
 
   void show(JFreeChart loadChart, JFreeChart dayChart, TableText.Table parts) {

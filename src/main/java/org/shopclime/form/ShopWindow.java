@@ -50,6 +50,7 @@ public final class ShopWindow {
   private final Middle middle;
   private final ShopMenu menu;
   private final Asking asking;
+  private final AirDesk air;
   private final Filing filing;
   private final Outlet outlet;
   private final Questions questions;
@@ -86,6 +87,7 @@ public final class ShopWindow {
     this.middle = new Middle(parts.component(), editor.component(), answers.pictures().component());
     this.menu = new ShopMenu(this::act, this::openRecent, settings.isDark());
     this.asking = new Asking(answering, new Told());
+    this.air = new AirDesk(answering, answers.pictures().compressor());
     this.filing = new Filing(session, questions, settings, answering, this::another);
     this.outlet = new Outlet(questions, status);
     build();
@@ -257,6 +259,7 @@ public final class ShopWindow {
   private void ask() {
     asked = Optional.of(session.now());
     answers.age("Reckoning with the change. Until then this is the last answer.");
+    air.age("Waits for the answer above; until then this is the last one.");
     asking.ask(session.now());
   }
 
@@ -264,6 +267,7 @@ public final class ShopWindow {
     asking.cancel();
     status.idle("Stopped; the next change starts it again.");
     answers.top().say("The reckoning was stopped; grey figures are older.");
+    air.age("The reckoning was stopped; grey figures are older.");
   }
 
   private void openRecent(Path file) {
@@ -276,7 +280,7 @@ public final class ShopWindow {
       case OPEN -> filing.open();
       case SAVE -> filing.save(() -> {});
       case SAVE_AS -> filing.saveAs(() -> {});
-      case REPORT -> outlet.report(answers.fresh(), units, session.file());
+      case REPORT -> outlet.report(answers.fresh(), air.fresh(), units, session.file());
       case PRINT -> outlet.print(answers.sheet());
       case CLOSE -> filing.thenLeave(this::close);
       case UNDO -> {
@@ -337,6 +341,7 @@ public final class ShopWindow {
 
   void close() {
     asking.cancel();
+    air.age("");
     filing.close();
     frame.dispose();
   }
@@ -372,6 +377,7 @@ public final class ShopWindow {
     public void readableChanged() {
       if (!editor.isReadable()) {
         answers.age("The marked field cannot be taken yet; this is the last answer.");
+        air.age("The marked field cannot be taken yet; this is the last answer.");
       } else if (asked.equals(Optional.of(session.now()))) {
         ask();
       }
@@ -444,6 +450,7 @@ public final class ShopWindow {
       mind(findings.warnings());
       if (!found.isEmpty()) {
         answers.age("Something does not fit together yet; this is the last answer.");
+        air.age("Something does not fit together yet; this is the last answer.");
         status.idle(
             findings.problems().stream()
                 .map(problem -> FormText.problem(shop, problem))
@@ -465,6 +472,7 @@ public final class ShopWindow {
       mind(answer.warnings());
       if (editor.isReadable()) {
         answers.whole(answer);
+        air.want(answer.shop());
       }
     }
 
@@ -477,6 +485,7 @@ public final class ShopWindow {
     public void stopped(String why) {
       status.idle(why);
       answers.age(why);
+      air.age(why);
     }
   }
 }

@@ -1,6 +1,8 @@
 package org.shopclime.form;
 
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.event.MouseWheelListener;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -22,6 +24,8 @@ final class TableView {
   private final JPanel panel =
       new JPanel(new MigLayout("insets 8, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
   private final JTable table;
+  private final JScrollPane scroll;
+  private boolean isWhole;
 
   TableView(String name, String meaning) {
     this.table =
@@ -39,7 +43,7 @@ final class TableView {
     JTextArea text = Look.wrapped(meaning);
     text.setName(name + ".meaning");
     Look.letters(text, 0.95, "Shopclime.quiet");
-    JScrollPane scroll = new JScrollPane(table);
+    scroll = new JScrollPane(table);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     panel.add(text, "wmin 60");
     panel.add(scroll, "wmin 60, hmin 40");
@@ -47,6 +51,16 @@ final class TableView {
 
   JComponent component() {
     return panel;
+  }
+
+  /** Shows all rows at once, for a page that is scrolled as a whole. */
+  TableView whole() {
+    isWhole = true;
+    // the wheel then turns the page, also over the table
+    for (MouseWheelListener listener : scroll.getMouseWheelListeners()) {
+      scroll.removeMouseWheelListener(listener);
+    }
+    return this;
   }
 
   void show(TableText.Table text) {
@@ -63,6 +77,14 @@ final class TableView {
     }
     for (int column = 0; column < table.getColumnCount(); column++) {
       fit(column);
+    }
+    if (isWhole) {
+      int high =
+          table.getTableHeader().getPreferredSize().height
+              + table.getPreferredSize().height
+              + scroll.getHorizontalScrollBar().getPreferredSize().height;
+      scroll.setMinimumSize(new Dimension(0, high));
+      scroll.setPreferredSize(new Dimension(0, high));
     }
   }
 

@@ -86,6 +86,7 @@ final class UnitView {
     section("The wall most at risk of damp");
     panel.add(wall, tall(WALL));
     panel.add(wallCaption, WIDE);
+    sentence.setText("The answer is on its way.");
     panel.addComponentListener(
         new ComponentAdapter() {
           @Override
@@ -122,7 +123,7 @@ final class UnitView {
   }
 
   private JComponent choices() {
-    JPanel choices = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]14[][grow,fill]"));
+    JPanel choices = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]"));
     choices.add(label("Show", first));
     choices.add(first, "wmin 60");
     choices.add(label("and over it, dashed,", second));

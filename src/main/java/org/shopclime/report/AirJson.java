@@ -52,7 +52,7 @@ final class AirJson {
     ObjectNode pulled = node.putObject("suction");
     boolean draws = !suction.fans().isEmpty();
     pulled
-        .put("pa", rounded(suction.pascals()))
+        .put("suctionPa", rounded(suction.pascals()))
         .put("hour", draws ? suction.hour() : null)
         .put("door", suction.door().map(AirSuction.HardDoor::name).orElse(null))
         .put(
@@ -95,7 +95,7 @@ final class AirJson {
         .put("latentBtuh", rounded(Units.btuh(latent)))
         .put("waterLbPerHour", SizeJson.rounded(Units.pounds(water * HOUR), FINE))
         .put(
-            "shareOfUnit",
+            "share",
             air.rated().isPresent()
                 ? SizeJson.rounded((sensible + latent) / air.rated().getAsDouble(), FINE)
                 : null);

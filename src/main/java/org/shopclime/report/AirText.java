@@ -157,11 +157,22 @@ public final class AirText {
         "Air",
         "in" + flow,
         "out" + flow,
-        "not the room's" + flow,
+        "not mixed" + flow,
         "heat" + heat,
         "moisture" + heat,
         "water, " + (units == UnitSystem.SI ? "kg/h" : "lb/h"),
         "of unit");
+  }
+
+  /** Heads without units. */
+  static final List<String> PLAIN_HEADS =
+      List.of("", "in", "out", "not mixed", "heat", "moisture", "water", "of unit");
+
+  /** Units of the columns. */
+  static String units(UnitSystem units) {
+    return units == UnitSystem.SI
+        ? "L/s; W; kg of water an hour"
+        : "CFM; BTU/h; lb of water an hour";
   }
 
   /**
@@ -213,7 +224,7 @@ public final class AirText {
   /** What the table's columns mean. */
   static final String NOTE =
       "Leaks are charged with what would come in with fans off, fans with what they add to it. Not"
-          + " the room's: air led from outdoors to a hood and out again, or filtered and returned.";
+          + " mixed with the room's: air led from outdoors to a hood and out again, or filtered and returned.";
 
   /** Name of a path as a reader knows it. */
   static String name(AirPath path) {

@@ -24,6 +24,11 @@ public final class AirlineWords {
       "This shop lists no compressor (heat from work, kind \"compressor\", 50 W or more), so there"
           + " is no place to choose for it.";
 
+  /** Hottest that is told of a place, °C, and from where on it is told as that. */
+  private static final double HOTTEST = 150;
+
+  private static final double MOST_TOLD = 140;
+
   private final AirlineAnswer answer;
   private final UnitSystem units;
   private final WallClock clock;
@@ -264,6 +269,12 @@ public final class AirlineWords {
     }
     if (!missing.isEmpty()) {
       all.add("This shop has no such place: " + Shown.row(missing) + ".");
+    }
+    if (answer.places().stream().anyMatch(each -> each.placePeak() > MOST_TOLD)) {
+      all.add(
+          "A place told with nearly "
+              + Shown.temperature(HOTTEST, units)
+              + " would get hotter still; the machine switches off long before.");
     }
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"

@@ -53,6 +53,11 @@ final class Assumptions {
           "Work gives off the heat you typed, on the hours you typed.",
           APPROVAL);
 
+  /** What a year leaves out: all of it but what is said of the hot day. */
+  static List<String> limitsOfYear() {
+    return LIMITS.stream().filter(line -> !line.startsWith("The day is clear")).toList();
+  }
+
   private final Shop shop;
   private final HotDay day;
   private final UnitSystem units;

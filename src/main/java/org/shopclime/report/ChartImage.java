@@ -11,7 +11,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import org.jfree.chart.JFreeChart;
+import org.jfree.chart.ui.Drawable;
 
 /** Charts as PNG images. */
 public final class ChartImage {
@@ -20,35 +20,17 @@ public final class ChartImage {
 
   private ChartImage() {}
 
-  /** Something that is drawn into an area. */
-  @FunctionalInterface
-  interface Drawing {
-
-    /**
-     * Draws it.
-     *
-     * @param graphics where to
-     * @param area area to fill, px
-     */
-    void draw(Graphics2D graphics, Rectangle2D area);
-  }
-
   /**
    * Draws a chart.
    *
-   * @param chart chart
+   * @param drawing chart or picture
    * @param width width that text and lines are drawn for, px
    * @param height height, px
    * @param scale image dots for each px, 2 for print; image sides at most 20,000 dots
    * @return PNG file (ISO/IEC 15948)
    * @throws IllegalArgumentException if a side is out of range
    */
-  public static byte[] png(JFreeChart chart, int width, int height, double scale) {
-    return png((Drawing) chart::draw, width, height, scale);
-  }
-
-  /** The same of any drawing. */
-  static byte[] png(Drawing drawing, int width, int height, double scale) {
+  public static byte[] png(Drawable drawing, int width, int height, double scale) {
     side("width", width * scale);
     side("height", height * scale);
     BufferedImage image =

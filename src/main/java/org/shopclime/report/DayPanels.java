@@ -54,6 +54,12 @@ final class DayPanels {
     return ChartStyle.chart(both, look);
   }
 
+  /** A chart of one panel. */
+  JFreeChart chart(XYPlot panel) {
+    panel.setDomainAxis(time());
+    return ChartStyle.chart(panel, look);
+  }
+
   private NumberAxis time() {
     NumberAxis time = new NumberAxis("Time of day");
     ChartStyle.axis(time, look);

@@ -88,10 +88,12 @@ public final class OvenText {
         + kilowattHours(book.heater() / JOULES)
         + " of electricity box and parts give the room "
         + kilowattHours(book.room() / JOULES)
-        + ", its own fan carries out "
-        + kilowattHours(book.vented() / JOULES)
-        + ", parts taken out of the room "
-        + kilowattHours(book.carried() / JOULES)
+        + (book.vented() > 0
+            ? ", its own fan carries out " + kilowattHours(book.vented() / JOULES)
+            : "")
+        + (book.carried() > 0
+            ? ", parts taken out of the room " + kilowattHours(book.carried() / JOULES)
+            : "")
         + ".";
   }
 

@@ -123,9 +123,9 @@ public final class SizeText {
         .air()
         .ifPresent(
             air -> {
-              text.append("\nThe air of the shop\n");
+              text.append("\nThe air of the shop (").append(AirText.units(units)).append(")\n");
               List<List<String>> rows = new ArrayList<>();
-              rows.add(AirText.heads(units));
+              rows.add(AirText.PLAIN_HEADS);
               rows.addAll(AirText.rows(air, units));
               columns(text, rows);
               text.append('\n');

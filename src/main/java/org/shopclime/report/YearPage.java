@@ -67,7 +67,7 @@ final class YearPage {
     answer.habits().ifPresent(habits -> HabitSection.write(page, habits, units, charts));
     sun();
     cautions();
-    page.element("h2", "What it cannot tell").list(Assumptions.LIMITS);
+    page.element("h2", "What it cannot tell").list(Assumptions.limitsOfYear());
     page.raw("<footer>")
         .element(
             "p",

@@ -11,6 +11,6 @@
  * that Java can draw with, pages come without charts.<br>
  * <b>Checked by:</b> {@code AnswerTextTest}, {@code SizeJsonTest}, {@code SizeCsvTest}, {@code
  * HtmlReportTest}, {@code ChartTest}, {@code YearChartTest}, {@code ClimateChartTest}, {@code
- * PlacesTextTest}.
+ * PlacesTextTest}, {@code AirPictureTest}, {@code AirReportTest}.
  */
 package org.shopclime.report;

@@ -15,6 +15,7 @@
  * <b>Checked by:</b> LivedDayTest (conservation to 1e-9, halved steps, more days), LumpedShopTest
  * (exponentials and moisture by pencil), OpenDoorTest, UnitSearchTest (scans); the year by
  * YearRunTest (conservation to 1e-9, steady cases by pencil), YearRunProperties,
- * DayBooksProperties, YearStepsTest, YearAgainstDayTest.
+ * DayBooksProperties, YearStepsTest, YearAgainstDayTest; habits of running a unit by HabitYearTest,
+ * HabitProperties.
  */
 package org.shopclime.run;

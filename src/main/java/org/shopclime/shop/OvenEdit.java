@@ -2,6 +2,7 @@ package org.shopclime.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.shopclime.quantity.Units;
@@ -95,7 +96,9 @@ public final class OvenEdit {
   }
 
   private static boolean isHood(Fan fan) {
-    return fan.use() == FanUse.OVEN_HOOD && fan.way() == FanWay.OUT && !fan.pauses();
+    boolean named =
+        fan.use() == FanUse.OTHER && fan.name().toLowerCase(Locale.ROOT).contains("oven");
+    return (fan.use() == FanUse.OVEN_HOOD || named) && fan.way() == FanWay.OUT && !fan.pauses();
   }
 
   /**

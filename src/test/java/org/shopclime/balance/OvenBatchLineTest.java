@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shopclime.envelope.Season;
 import org.shopclime.gain.OvenDay;
 import org.shopclime.shop.Clock;
 import org.shopclime.shop.Fan;
@@ -87,6 +88,33 @@ class OvenBatchLineTest {
     model.streams().split(0, CELSIUS, DayKind.WORKING, 11 * 12, 1, lines);
     assertThat(on).isPositive();
     assertThat(lines[vent]).isZero();
+  }
+
+  /**
+   * A working day of the year gets what the oven's day gives: 3 batches on Monday, none on Sunday.
+   */
+  @Test
+  void yearGetsTheSameHeat() {
+    Gain.Oven oven = oven(Optional.of(3.0), 0, "Mon-Fri 13:00-16:00");
+    Shop shop = TestShops.shop(room().withGains(List.of(oven)));
+    RoomYear year =
+        new RoomYear(
+            shop,
+            SkeletonMaker.of(shop, Season.COOLING),
+            0,
+            new YearWeek(shop.work(), DayOfWeek.MONDAY));
+    double joules = 0;
+    double sunday = 0;
+    for (int hour = 0; hour < Profile.HOURS; hour++) {
+      joules += 3600 * (year.convective(0, hour) + year.radiant(0, hour));
+      sunday += year.convective(6, hour) + year.radiant(6, hour);
+    }
+    OvenBook book =
+        OvenDays.book(
+            OvenDays.of(oven, shop.rooms().get(0).setPoint(), slots("daily 13:00-16:00")));
+    assertThat(joules).isCloseTo(book.room(), within(1e-9 * book.room()));
+    assertThat(book.missing()).isCloseTo(0, within(1e-9 * book.heater()));
+    assertThat(sunday).isZero();
   }
 
   private static Room room() {

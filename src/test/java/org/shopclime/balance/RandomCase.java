@@ -5,6 +5,7 @@ import static org.shopclime.balance.TestShops.WISHED;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.shopclime.climate.HotDay;
 import org.shopclime.shop.Build;
@@ -14,6 +15,7 @@ import org.shopclime.shop.FanWay;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
+import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
@@ -108,8 +110,15 @@ public final class RandomCase {
   }
 
   private Gain oven() {
-    return new Gain.Oven(
-        "Oven", 1, 1, 1.2, Span.known(1.4), 200, 6000, 20, 0.3, TestShops.when(any(WHEN)));
+    Gain.Oven held =
+        new Gain.Oven(
+            "Oven", 1, 1, 1.2, Span.known(1.4), 200, 6000, 20, 0.3, TestShops.when(any(WHEN)));
+    return random.nextBoolean()
+        ? held
+        : held.withBatches(
+            Optional.of(
+                new OvenBatches(
+                    Optional.of(1.0 + random.nextInt(4)), 20, 0.003, 1200, 60, 0.005, 0.7)));
   }
 
   private List<Fan> fans() {

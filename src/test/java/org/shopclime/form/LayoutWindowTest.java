@@ -8,6 +8,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,10 +16,12 @@ import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JTree;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -109,7 +112,7 @@ class LayoutWindowTest {
   }
 
   /** Lets what a change of size or text sets off come to rest. */
-  private static void pause() {
+  static void pause() {
     for (int i = 0; i < 4; i++) {
       Person.onEventThread(() -> {});
       try {
@@ -120,7 +123,7 @@ class LayoutWindowTest {
     }
   }
 
-  private static List<String> faults(Person person, String where) {
+  static List<String> faults(Person person, String where) {
     List<String> faults = new ArrayList<>();
     for (Component each : Person.all(person.frame().getContentPane())) {
       if (!each.isShowing()) {
@@ -193,8 +196,37 @@ class LayoutWindowTest {
         person.select(part);
         faults.addAll(Person.on(() -> unreachable(person)));
       }
+      JTabbedPane pages = person.find("answer.tabs", JTabbedPane.class);
+      for (int page = 0; page < Person.on(pages::getTabCount); page++) {
+        int at = page;
+        Person.onEventThread(() -> pages.setSelectedIndex(at));
+        faults.addAll(Person.on(() -> unreachable(person)));
+      }
       assertThat(faults).isEmpty();
     }
+  }
+
+  /** A page in which little or nothing takes the focus is read to its end by keys all the same. */
+  @Test
+  void pagesAreScrolledByKeys() {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      person.untilSettled();
+      JTabbedPane pages = person.find("answer.tabs", JTabbedPane.class);
+      Person.onEventThread(() -> pages.setSelectedIndex(1));
+      pause();
+      JScrollPane page = person.find("unit.scroll", JScrollPane.class);
+      Object on = pages.getInputMap().get(KeyStroke.getKeyStroke("PAGE_DOWN"));
+      Object back = pages.getInputMap().get(KeyStroke.getKeyStroke("PAGE_UP"));
+      Person.onEventThread(() -> deed(pages, on));
+      int below = Person.on(() -> page.getVerticalScrollBar().getValue());
+      assertThat(below).isGreaterThan(100);
+      Person.onEventThread(() -> deed(pages, back));
+      assertThat(Person.on(() -> page.getVerticalScrollBar().getValue())).isZero();
+    }
+  }
+
+  private static void deed(JTabbedPane pages, Object name) {
+    pages.getActionMap().get(name).actionPerformed(new ActionEvent(pages, 0, name.toString()));
   }
 
   private static List<String> unreachable(Person person) {

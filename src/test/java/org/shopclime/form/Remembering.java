@@ -2,7 +2,10 @@ package org.shopclime.form;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.PlaceWatch;
 import org.shopclime.climate.Climates;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.Progress;
@@ -41,6 +44,11 @@ final class Remembering implements Answering {
       whole.put(shop, known);
     }
     return known;
+  }
+
+  @Override
+  public Optional<AirlineAnswer> air(Shop shop, PlaceWatch watch) {
+    return real.air(shop, watch);
   }
 
   @Override

@@ -20,6 +20,11 @@ import org.shopclime.plan.Yearly;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.YearResult.Figure;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.Schedule;
+import org.shopclime.shop.ScheduleText;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Work;
 
 /** The example left on, set back and on demand: its answer, words, JSON and picture. */
 class HabitTextTest {
@@ -123,9 +128,9 @@ class HabitTextTest {
             HabitChart.of(answer, answer.hotWeek(), UnitSystem.SI, ChartLook.light()).getPlot();
     assertThat(all.getSubplots()).hasSize(3);
     for (int i = 0; i < 3; i++) {
-      XYPlot panel = (XYPlot) all.getSubplots().get(i);
+      XYPlot panel = all.getSubplots().get(i);
       assertThat(panel.getDatasetCount()).isEqualTo(5);
-      assertThat(panel.getDataset(3).getSeriesKey(0)).hasToString("Room");
+      assertThat(panel.getDataset(3).getSeriesKey(0).toString()).isEqualTo("Room");
       assertThat(panel.getDataset(3).getItemCount(0)).isEqualTo(YearWeeks.HOURS);
       assertThat(panel.getDataset(3).getYValue(0, 10))
           .isEqualTo(answer.own().get(i).year().at(Figure.AIR, 0, answer.hotWeek() + 10));
@@ -143,6 +148,23 @@ class HabitTextTest {
                     Climates.load())
                 .habits(Progress.silent()))
         .isEmpty();
+  }
+
+  /** Where work is on weekends already, there is nothing beside it. */
+  @Test
+  void anOwnerOfWeekendsHasNoOtherDays() {
+    Shop shop = Examples.shop(Examples.USUAL);
+    Schedule hours = ScheduleText.read("Sat-Sun 9:00-17:00").orElseThrow();
+    HabitAnswer found =
+        new Yearly(
+                shop.withWork((Work) ShopParts.with(shop.work(), "hours", hours)), Climates.load())
+            .habits(Progress.silent())
+            .orElseThrow();
+    assertThat(found.own()).hasSize(3);
+    assertThat(found.weekends()).isEmpty();
+    HabitText text = new HabitText(found, UnitSystem.INCH_POUND);
+    assertThat(text.rows()).hasSize(3);
+    assertThat(text.lines()).noneMatch(line -> line.contains("Sunday"));
   }
 
   /** Asked for alone, the answer is that of the whole year. */

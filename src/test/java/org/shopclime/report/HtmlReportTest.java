@@ -70,7 +70,7 @@ class HtmlReportTest {
       assertThat(document.getElementsByTagName(tag).getLength()).as(tag).isZero();
     }
     NodeList images = document.getElementsByTagName("img");
-    assertThat(images.getLength()).isEqualTo(8);
+    assertThat(images.getLength()).isEqualTo(9);
     for (int i = 0; i < images.getLength(); i++) {
       Element image = (Element) images.item(i);
       assertThat(image.getAttribute("src")).startsWith("data:image/png;base64,");

@@ -38,9 +38,14 @@ class SizeJsonTest {
           "In",
           "M",
           "Perm",
-          "Share");
+          "Share",
+          "Cfm",
+          "Pa",
+          "Lbf",
+          "Kwh",
+          "Minutes");
   private static final Set<String> WITHOUT_UNIT =
-      Set.of("hour", "month", "months", "mostMonth", "share", "relativeHumidity");
+      Set.of("hour", "month", "months", "mostMonth", "share", "relativeHumidity", "count");
   private static final double ROUNDING = 0.0051;
 
   private static JsonNode json(SizeAnswer answer) {

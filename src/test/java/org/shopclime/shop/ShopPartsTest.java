@@ -21,7 +21,7 @@ class ShopPartsTest {
     assertThat(entries)
         .extracting(ShopParts.Entry::name)
         .containsExactly(
-            "name", "note", "units", "place", "work", "rooms", "unit", "prices", "air");
+            "name", "note", "units", "place", "work", "rooms", "unit", "prices", "air", "flue");
     assertThat(entries.get(0).held()).isEqualTo(String.class);
     assertThat(entries.get(5).type()).isEqualTo(List.class);
     assertThat(entries.get(5).held()).isEqualTo(Room.class);

@@ -1,0 +1,168 @@
+package org.shopclime.report;
+
+import java.util.List;
+import java.util.Locale;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.LineChange;
+import org.shopclime.airline.PlaceAnswer;
+import org.shopclime.quantity.UnitSystem;
+
+/** Places for the compressor, and changes of its line, as texts for tables. */
+public final class AirTable {
+
+  /** Grams of water in a US fluid ounce. */
+  static final double GRAMS_PER_FLUID_OUNCE = 29.57;
+
+  /** Litres in a US quart. */
+  static final double LITRES_PER_QUART = 0.946352946;
+
+  private AirTable() {}
+
+  /**
+   * Heads of the table of places.
+   *
+   * @param units system of units to show
+   * @return one for each column
+   */
+  public static List<String> heads(UnitSystem units) {
+    String degrees = ", " + Shown.temperatureUnit(units);
+    String heat = ", " + Shown.heatUnit(units);
+    String water = ", " + waterUnit(units);
+    return List.of(
+        "Place",
+        "Hottest there" + degrees,
+        "Heat to room" + heat,
+        "Room" + degrees,
+        "Unit holds",
+        "Tank water" + water,
+        "Line water" + water,
+        "Dew point" + degrees,
+        "Electricity, kWh/day",
+        "Winter heat" + heat);
+  }
+
+  /**
+   * Rows in order of rank.
+   *
+   * @param answer the answer
+   * @param units system of units to show
+   * @return a row of texts for each place
+   */
+  public static List<List<String>> rows(AirlineAnswer answer, UnitSystem units) {
+    return answer.places().stream().map(place -> row(answer, place, units)).toList();
+  }
+
+  private static List<String> row(AirlineAnswer answer, PlaceAnswer place, UnitSystem units) {
+    return List.of(
+        AirReasons.heading(place),
+        degrees(place.placePeak(), units),
+        Shown.heat(place.roomLoad(), units),
+        degrees(place.indoorPeak(), units),
+        answer.shop().unit().isEmpty() ? "no unit" : place.holds() ? "yes" : "no",
+        water(place.tankWater(), units),
+        water(place.lineWater(), units),
+        degrees(place.pressureDewPoint(), units),
+        decimal(place.compressorKilowattHours() + place.coolingKilowattHours()),
+        Shown.heat(place.winterHeat(), units));
+  }
+
+  /**
+   * What the columns mean.
+   *
+   * @param answer the answer
+   * @param units system of units to show
+   * @return sentences
+   */
+  public static String note(AirlineAnswer answer, UnitSystem units) {
+    double coldest =
+        answer.places().isEmpty() ? Double.NaN : answer.places().get(0).coldestStretch();
+    return "Hottest there: the hottest working hour where the machine stands. Heat to room: the most"
+        + " that the room gets by it, against the shop without a compressor. Room: its hottest"
+        + " working hour. Tank and line water: what drops out at the machine and in pipe and hose"
+        + " in the wettest working hour. Dew point: where water drops out under pressure; the"
+        + " coldest stretch of the line is "
+        + Shown.temperature(coldest, units)
+        + ". Electricity: compressor, its fans and the cooling unit on the hot day. Winter heat:"
+        + " what the room gets on the winter design day, mean of working hours; less than nothing"
+        + " where warm air is thrown out.";
+  }
+
+  /**
+   * Heads of the table of changes to the line.
+   *
+   * @param units system of units to show
+   * @return one for each column
+   */
+  public static List<String> lineHeads(UnitSystem units) {
+    String water = ", " + waterUnit(units);
+    String degrees = ", " + Shown.temperatureUnit(units);
+    return List.of(
+        "With",
+        "At the machine" + water,
+        "In pipe and hose" + water,
+        "In a dryer" + water,
+        "To drain, " + drainUnit(units) + "/day",
+        "Dew point" + degrees,
+        "Coldest stretch" + degrees);
+  }
+
+  /**
+   * Rows of the table of changes to the line.
+   *
+   * @param changes the changes
+   * @param units system of units to show
+   * @return a row of texts for each
+   */
+  public static List<List<String>> lineRows(List<LineChange> changes, UnitSystem units) {
+    return changes.stream()
+        .map(
+            change ->
+                List.of(
+                    change(change.kind(), units),
+                    water(change.tankWater(), units),
+                    water(change.lineWater(), units),
+                    water(change.dryerWater(), units),
+                    decimal(drained(change.litresToDrain(), units)),
+                    degrees(change.pressureDewPoint(), units),
+                    degrees(change.coldestStretch(), units)))
+        .toList();
+  }
+
+  /** What a change of the line is called. */
+  static String change(LineChange.Kind kind, UnitSystem units) {
+    return kind == LineChange.Kind.DROP_LEG && units == UnitSystem.SI
+        ? "15 m of bare pipe, drained"
+        : capital(AirlineWords.change(kind));
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** Water of an hour: whole grams or tenths of a fluid ounce. */
+  static String water(double grams, UnitSystem units) {
+    return units == UnitSystem.SI
+        ? Shown.grouped(Math.round(grams))
+        : decimal(grams / GRAMS_PER_FLUID_OUNCE);
+  }
+
+  static String waterUnit(UnitSystem units) {
+    return units == UnitSystem.SI ? "g/h" : "fl oz/h";
+  }
+
+  static double drained(double litres, UnitSystem units) {
+    return units == UnitSystem.SI ? litres : litres / LITRES_PER_QUART;
+  }
+
+  static String drainUnit(UnitSystem units) {
+    return units == UnitSystem.SI ? "litres" : "quarts";
+  }
+
+  private static String degrees(double celsius, UnitSystem units) {
+    return Shown.grouped(Math.round(Shown.degrees(celsius, units)));
+  }
+
+  private static String decimal(double figure) {
+    return String.format(Locale.ROOT, "%,.1f", figure + 0.0);
+  }
+}

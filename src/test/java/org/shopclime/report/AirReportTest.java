@@ -1,0 +1,112 @@
+package org.shopclime.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.Placement;
+import org.shopclime.quantity.UnitSystem;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** The page on places for the compressor, its figures, its sentences. */
+class AirReportTest {
+
+  private static final AirlineAnswer ANSWER = MadeAir.answer();
+
+  @TempDir Path folder;
+
+  @Test
+  void thePageIsWellFormedAndNamesItsFiles()
+      throws IOException, ParserConfigurationException, SAXException {
+    Path page = AirReport.write(ANSWER, UnitSystem.INCH_POUND, folder);
+    String html = Files.readString(page);
+    Document document =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(html.replace("<!DOCTYPE html>", ""))));
+    assertThat(document.getElementsByTagName("img").getLength()).isEqualTo(4);
+    assertThat(document.getElementsByTagName("table").getLength()).isEqualTo(3);
+    for (int i = 0; i < 4; i++) {
+      assertThat(
+              document
+                  .getElementsByTagName("img")
+                  .item(i)
+                  .getAttributes()
+                  .getNamedItem("alt")
+                  .getNodeValue())
+          .hasSizeGreaterThan(40);
+    }
+    for (String file :
+        List.of("air-hours.csv", "air-line.csv", "air-places.csv", "air-vents.csv")) {
+      assertThat(folder.resolve(file)).exists();
+      assertThat(html).contains(file);
+    }
+    assertThat(new AirPage(ANSWER, UnitSystem.SI, false).text(List.of("a.csv")))
+        .contains(HtmlReport.NO_CHARTS)
+        .doesNotContain("<img");
+  }
+
+  @Test
+  void figuresStandInTheFilesAsTheyAre() throws IOException {
+    AirReport.write(ANSWER, UnitSystem.SI, folder, false);
+    List<CSVRecord> places = rows("air-places.csv");
+    assertThat(places).hasSize(13);
+    assertThat(places.get(1).get(0)).isEqualTo("1");
+    assertThat(places.get(1).get(1)).isEqualTo("closet with a fan from and to the room");
+    // 103 °F
+    assertThat(places.get(1).get(2)).isEqualTo("39.44");
+    assertThat(places.get(11).get(0)).isEmpty();
+    assertThat(rows("air-hours.csv")).hasSize(25);
+    assertThat(rows("air-hours.csv").get(16).get(2)).isEqualTo("39.44");
+    assertThat(rows("air-hours.csv").get(15).get(2)).isEqualTo("38.44");
+    assertThat(rows("air-vents.csv").get(3).get(0)).isEqualTo("0.0929");
+    assertThat(rows("air-line.csv")).hasSize(1 + 2 * ANSWER.changes().size());
+  }
+
+  private List<CSVRecord> rows(String file) throws IOException {
+    return CSVFormat.RFC4180.parse(Files.newBufferedReader(folder.resolve(file))).getRecords();
+  }
+
+  @Test
+  void reasonsAreTellableInEveryCase() {
+    AirReasons reasons = new AirReasons(ANSWER, UnitSystem.INCH_POUND);
+    assertThat(reasons.why(MadeAir.place(ANSWER, Placement.Kind.FAN_TO_ROOM)))
+        .isEqualTo(
+            "Ranked above \"closet with grilles to the room\", whose place reaches 112 °F where the"
+                + " machine takes 104 °F; here it is 103 °F.");
+    assertThat(reasons.why(MadeAir.place(ANSWER, Placement.Kind.OUTDOOR_LOOP_FAN)))
+        .isEqualTo(
+            "Ranked below \"closet with grilles to the room\" by a hair of electricity only: 21.1"
+                + " kWh a day with both.");
+    assertThat(reasons.why(MadeAir.place(ANSWER, Placement.Kind.LOFT)))
+        .isEqualTo(
+            "Ranked below \"insulated closet with vents from and to outdoors\" because it takes more"
+                + " electricity with the unit's together, 21.4 kWh a day; there 21.3 kWh.");
+    assertThat(reasons.why(MadeAir.place(ANSWER, Placement.Kind.FAN_OUTDOORS)))
+        .isEqualTo("Excluded because its draught sucks at the shop's flue.");
+    assertThat(reasons.hazards()).hasSize(3);
+    assertThat(String.join(" ", reasons.hazards()))
+        .contains("OSHA 1910.107")
+        .contains("NFPA 33")
+        .contains("fire authority")
+        .contains("licensed electrician")
+        .contains("carbon monoxide")
+        .contains("fuel-gas code");
+    AirReasons safe = new AirReasons(MadeAir.answer(false), UnitSystem.SI);
+    assertThat(safe.hazards()).isEmpty();
+    assertThat(safe.lines()).hasSize(12);
+    assertThat(safe.today().orElseThrow().placement().kind()).isEqualTo(Placement.Kind.IN_ROOM);
+  }
+}
