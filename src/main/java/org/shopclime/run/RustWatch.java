@@ -16,9 +16,9 @@ import org.shopclime.run.YearResult.Figure;
  * d / 2 h = 3.3 hours. It follows the mean of air and radiant temperature, taken as constant
  * through each hour; that answer is exact.
  *
- * <p>Source: damp begins at a relative humidity of 80 % at the metal's own temperature, the limit of
- * "time of wetness" in ISO 9223; bare, freshly blasted or salty steel begins to rust at about 60 %
- * (critical humidity; W. H. J. Vernon, Transactions of the Faraday Society, 1931 and 1935); both
+ * <p>Source: damp begins at a relative humidity of 80 % at the metal's own temperature, the limit
+ * of "time of wetness" in ISO 9223; bare, freshly blasted or salty steel begins to rust at about 60
+ * % (critical humidity; W. H. J. Vernon, Transactions of the Faraday Society, 1931 and 1935); both
  * from memory. At 100 % the dew point is at the metal's temperature: water gathers.
  */
 public final class RustWatch {

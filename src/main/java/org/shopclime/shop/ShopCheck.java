@@ -22,6 +22,7 @@ public final class ShopCheck {
 
   /** Capacity below which no unit is sold, W. */
   private static final double LEAST_CAPACITY = 300;
+
   private static final double HOUR = 3600;
 
   private final Shop shop;
