@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 import org.shopclime.air.MoistAir;
 import org.shopclime.climate.DesignDays;
@@ -425,6 +426,16 @@ public final class ShopModel {
    */
   public int rooms() {
     return skeleton.rooms().size();
+  }
+
+  /**
+   * The dehumidifier of a room.
+   *
+   * @param room index
+   * @return its label; nothing where none stands
+   */
+  public Optional<DrierPlate> drier(int room) {
+    return DrierPlate.of(room(room));
   }
 
   private Room room(int room) {

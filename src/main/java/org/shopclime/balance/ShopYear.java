@@ -582,6 +582,16 @@ public final class ShopYear {
     return room(room).name();
   }
 
+  /**
+   * The dehumidifier of a room.
+   *
+   * @param room index
+   * @return its label; nothing where none stands
+   */
+  public Optional<DrierPlate> drier(int room) {
+    return DrierPlate.of(room(room));
+  }
+
   private Room room(int room) {
     return skeleton.rooms().get(room);
   }

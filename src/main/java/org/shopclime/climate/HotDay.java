@@ -1,6 +1,7 @@
 package org.shopclime.climate;
 
 import java.time.LocalDate;
+import org.shopclime.air.MoistAir;
 
 /**
  * One day of outdoor air that repeats: temperature, moisture and wind of each hour, and what the
@@ -50,6 +51,29 @@ public record HotDay(
    */
   public double peak() {
     return dryBulb.max();
+  }
+
+  /**
+   * Hour of that.
+   *
+   * @return the first of equals, hour ending 1 to 24
+   */
+  public int peakHour() {
+    int hour = 1;
+    while (dryBulb.at(hour) < peak()) {
+      hour++;
+    }
+    return hour;
+  }
+
+  /**
+   * Dew point of outdoor air.
+   *
+   * @param hour hour ending 1 to 24
+   * @return °C
+   */
+  public double dewPoint(int hour) {
+    return MoistAir.dewPoint(humidityRatio.at(hour), pressure);
   }
 
   /**

@@ -34,7 +34,10 @@ final class PartDetail {
       return cut(ScheduleText.write(work.hours()), LONGEST);
     }
     if (record instanceof CoolingUnit unit) {
-      return Quantities.show(Kind.POWER, unit.capacity(), units);
+      return unit.pads()
+          .filter(pads -> unit.isEvaporative())
+          .map(pads -> Quantities.show(Kind.AIR_FLOW, pads.airflow(), units))
+          .orElseGet(() -> Quantities.show(Kind.POWER, unit.capacity(), units));
     }
     if (record instanceof Prices prices) {
       return prices.electricity() instanceof Electricity.Flat flat

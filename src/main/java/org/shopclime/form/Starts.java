@@ -20,6 +20,7 @@ import org.shopclime.shop.Contents;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.DoorType;
+import org.shopclime.shop.Drier;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Face;
@@ -33,6 +34,7 @@ import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Member;
 import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Overhang;
+import org.shopclime.shop.Pads;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Prices;
 import org.shopclime.shop.Room;
@@ -117,6 +119,14 @@ final class Starts {
           EfficiencyLabel.CEER,
           115,
           Span.known(1));
+    }
+    if (type == Pads.class) {
+      return new Pads(
+          Units.cubicMetresPerSecondFromCfm(3000), absent(type, "effectiveness"), Optional.empty());
+    }
+    if (type == Drier.class) {
+      double pints = Units.cubicMetresFromGallons(35 / 8.0) * 1000 / 86_400;
+      return new Drier(pints, absent(type, "energyFactor"), absent(type, "humidity"));
     }
     if (type == Supply.class) {
       return new Supply(

@@ -35,6 +35,9 @@ final class Scenarios {
   /** Name of the case without the dust of the description. */
   static final String BRUSHED = "coil and filter brushed clean";
 
+  /** Name of the case without the room's dehumidifier. */
+  static final String DRIER_OFF = "dehumidifier off";
+
   private Scenarios() {}
 
   /**
@@ -62,7 +65,12 @@ final class Scenarios {
    */
   static List<Case> of(Shop shop, HotDay day, Climates climates) {
     List<Case> cases = new ArrayList<>(work(shop));
-    shop.unit().ifPresent(unit -> cases.addAll(dust(shop, unit.airflow())));
+    shop.unit()
+        .filter(unit -> !unit.isEvaporative())
+        .ifPresent(unit -> cases.addAll(dust(shop, unit.airflow())));
+    if (shop.rooms().stream().anyMatch(room -> room.dehumidifier().isPresent())) {
+      cases.add(new Case(DRIER_OFF, withoutDriers(shop), Optional.empty()));
+    }
     StationClimate climate = HotDays.climate(shop.place(), climates);
     HotDay hottest = DesignDays.hotDay(climate, Level.HOTTEST);
     if (hottest.peak() > day.peak()) {
@@ -70,6 +78,12 @@ final class Scenarios {
     }
     cases.add(new Case("most humid day", shop, Optional.of(DesignDays.humidDay(climate))));
     return cases;
+  }
+
+  /** The shop without its dehumidifiers. */
+  static Shop withoutDriers(Shop shop) {
+    return shop.withRooms(
+        shop.rooms().stream().map(room -> room.withDehumidifier(Optional.empty())).toList());
   }
 
   private static List<Case> dust(Shop shop, Span airflow) {

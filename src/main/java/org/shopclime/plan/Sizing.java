@@ -22,6 +22,7 @@ import org.shopclime.run.LivedDay;
 import org.shopclime.run.UnitSearch;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
+import org.shopclime.shop.Pads;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
@@ -121,6 +122,7 @@ public final class Sizing {
     }
     List<Warning> warnings = new ArrayList<>(found);
     core.unit().ifPresent(lived -> warnings.addAll(UnitWarnings.of(lived)));
+    PadsAnswer.of(shop, core).ifPresent(pads -> warnings.addAll(PadsWords.warnings(pads)));
     warnings.addAll(UnitWarnings.ofRooms(shop, room(shop)));
     warnings.addAll(GainWarnings.of(shop));
     warnings.addAll(DampWords.warnings(damp.found()));
@@ -181,9 +183,11 @@ public final class Sizing {
     if (shop.rooms().get(room(shop)).use() != RoomUse.COOLED) {
       return OptionalDouble.empty();
     }
+    // The sizes tried beside an evaporative cooler are those of window units, and it is none.
+    boolean sized = lived.isPresent() && !shop.unit().map(CoolingUnit::isEvaporative).orElse(false);
     double own = shop.unit().map(CoolingUnit::capacity).orElse(0.0);
-    boolean fails = lived.isPresent() && !lived.get().holds();
-    boolean holds = lived.isPresent() && lived.get().holds();
+    boolean fails = sized && !lived.get().holds();
+    boolean holds = sized && lived.get().holds();
     return search.smallestThatHolds(
         units, fails ? own : 0, holds ? own : Double.POSITIVE_INFINITY, USUAL_RESERVE * load);
   }
@@ -252,7 +256,10 @@ public final class Sizing {
     UnitSearch search = new UnitSearch(model, room(on.shop()));
     DoubleFunction<Cooling> units = units(on.shop(), on.dust());
     Optional<LivedDay> lived =
-        on.shop().unit().map(owned -> search.day(Optional.of(units.apply(owned.capacity()))));
+        on.shop()
+            .unit()
+            .map(owned -> cooling(owned, owned.capacity(), room(on.shop()), on.dust()))
+            .map(unit -> search.day(Optional.of(unit)));
     LivedDay told = lived.orElseGet(() -> withoutUnit(on.shop(), then));
     ShopLoad load = PeakLoad.totals(model);
     return Optional.of(
@@ -293,6 +300,7 @@ public final class Sizing {
     int room = room(shop);
     return capacity ->
         shop.unit()
+            .filter(owned -> !owned.isEvaporative())
             .map(owned -> cooling(owned, capacity, room, dust))
             .orElseGet(() -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
   }
@@ -302,6 +310,11 @@ public final class Sizing {
   }
 
   private static Cooling cooling(CoolingUnit owned, double capacity, int room, Cooling.Dust dust) {
+    if (owned.isEvaporative()) {
+      Pads pads = owned.pads().orElseThrow();
+      double airflow = owned.airflow().likely() * pads.airflow();
+      return Cooling.evaporative(room, airflow, pads.watts(), pads.effectiveness());
+    }
     Cooling.Label label =
         owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
     return Cooling.of(
@@ -317,6 +330,7 @@ public final class Sizing {
       case PORTABLE_TWO_HOSES -> Cooling.Kind.PORTABLE_TWO_HOSES;
       case HEAT_PUMP -> Cooling.Kind.HEAT_PUMP;
       case VARIABLE_HEAT_PUMP -> Cooling.Kind.VARIABLE_HEAT_PUMP;
+      case EVAPORATIVE -> throw new IllegalArgumentException("it has no coil");
     };
   }
 

@@ -174,6 +174,7 @@ public final class Yearly {
     return shop.withRooms(
         shop.rooms().stream()
             .map(room -> room.withPlants(RoomCooling.NONE, RoomHeating.NONE))
+            .map(room -> room.withDehumidifier(Optional.empty()))
             .toList());
   }
 

@@ -34,6 +34,8 @@ public enum Kind {
   POWER,
   /** Volume flow of air, m³/s. */
   AIR_FLOW,
+  /** Water in time, kg/s, a liter taken as a kilogram; pints a day on labels. */
+  WATER_FLOW,
   /** Air changes, 1/h (kept per hour). */
   AIR_CHANGES,
   /** Effective leakage area at 4 Pa, m². */

@@ -307,6 +307,36 @@ final class UnitTable {
                 unit(" m³/min", ONE, n(60), 0, 1, "m3/min"),
                 unit(" L/min", ONE, n(60_000), 0, 1, "l/min"),
                 unit(" ft³/h", foot3, HOUR, 0, 0, "cfh", "ft3/h"))));
+    BigDecimal pint = foot3.multiply(n(231)).multiply(n(1000));
+    table.put(
+        Kind.WATER_FLOW,
+        new Entry(
+            "water in a day with its unit, such as \"35 pints/day\" or \"17 L/day\"",
+            List.of(
+                unit(
+                    " pints/day",
+                    pint,
+                    n(1728L * 8 * 86_400),
+                    0,
+                    0,
+                    "pints/day",
+                    "pint/day",
+                    "pt/day",
+                    "pintsperday",
+                    "pintsaday")),
+            List.of(
+                unit(
+                    " L/day",
+                    ONE,
+                    n(86_400),
+                    0,
+                    1,
+                    "l/day",
+                    "liters/day",
+                    "litres/day",
+                    "l/24h",
+                    "kg/day")),
+            List.of()));
     List<Unit> changes =
         List.of(
             unit(

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
+import org.shopclime.plan.PadsAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -45,6 +47,7 @@ final class AnswerFacts {
     if (asked) {
       DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }
+    DrierAnswer.of(answer).map(dry -> DrierText.fact(dry, units)).ifPresent(lines::add);
     SupplyText.fact(answer).ifPresent(lines::add);
     load(lines);
     if (asked) {
@@ -99,7 +102,9 @@ final class AnswerFacts {
 
   private void unit(List<String> lines, UnitAnswer unit) {
     double delivered = unit.deliveredSensible() + unit.deliveredLatent();
-    if (delivered > 0) {
+    PadsAnswer.of(answer.shop(), core)
+        .ifPresent(pads -> lines.add(PadsText.fact(pads, unit.day().trace(), units)));
+    if (delivered > 0 && unit.rated() > 0) {
       lines.add(
           "The label says "
               + power(unit.rated())

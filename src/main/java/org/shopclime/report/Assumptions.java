@@ -13,6 +13,7 @@ import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
+import org.shopclime.shop.Pads;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.ScheduleText;
@@ -177,6 +178,9 @@ final class Assumptions {
   }
 
   private String unit(CoolingUnit unit) {
+    if (unit.isEvaporative()) {
+      return unit.pads().map(pads -> pads(unit, pads)).orElse("");
+    }
     return "Unit ("
         + Words.of(unit.kind())
         + "): "
@@ -188,6 +192,18 @@ final class Assumptions {
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil.";
+  }
+
+  private String pads(CoolingUnit unit, Pads pads) {
+    return "Unit ("
+        + Words.of(unit.kind())
+        + "): "
+        + Quantities.show(Kind.AIR_FLOW, unit.airflow().likely() * pads.airflow(), units)
+        + " of outdoor air cooled "
+        + Shown.percent(pads.effectiveness())
+        + " of the way to its wet bulb, as much room air out by an open window, "
+        + Quantities.show(Kind.POWER, pads.watts(), UnitSystem.SI)
+        + " for blower and pump; leaks go on beside it. It stands where that would not cool.";
   }
 
   private String unknown(SpanPlace place) {

@@ -192,6 +192,7 @@ final class BillText {
         .shop()
         .unit()
         .filter(unit -> draws() && unit.label() == EfficiencyLabel.CEER)
+        .filter(unit -> unit.capacity() > 0)
         .map(unit -> LabelYear.kilowattHours(unit.capacity(), unit.efficiency()))
         .map(
             used ->

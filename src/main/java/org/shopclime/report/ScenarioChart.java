@@ -82,7 +82,7 @@ public final class ScenarioChart {
   }
 
   private static Optional<Double> own(SizeAnswer answer) {
-    return answer.unit().map(unit -> unit.rated());
+    return answer.unit().map(unit -> unit.rated()).filter(rated -> rated > 0);
   }
 
   /** The usual sizes, and the shop's own among them. */
@@ -162,7 +162,7 @@ public final class ScenarioChart {
     LegendItemCollection legend = new LegendItemCollection();
     legend.add(new LegendItem("Holds the wished temperature", look.indoor()));
     legend.add(new LegendItem("Does not", look.grid()));
-    if (answer.unit().isPresent()) {
+    if (own(answer).isPresent()) {
       legend.add(new LegendItem("Framed: your unit, with its warmest working hour", look.ink()));
     }
     return legend;

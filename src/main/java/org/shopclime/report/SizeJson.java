@@ -10,7 +10,9 @@ import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
+import org.shopclime.plan.PadsAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -78,6 +80,8 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakHighF", temperature(answer.band().high()))
         .put("decidedBy", answer.band().decidedBy().orElse(null));
     changes(root, answer, peak);
+    DrierAnswer.of(answer)
+        .ifPresentOrElse(dry -> drier(root, dry), () -> root.putNull("dehumidifier"));
     ArrayNode scenarios = root.putArray("scenarios");
     answer
         .scenarios()
@@ -190,6 +194,8 @@ public final class SizeJson {
                     .put("tooBig", answer.isTooBig()),
             () -> unit.putNull("cycling"));
     DustAnswer.of(answer).ifPresentOrElse(dust -> dust(unit, dust), () -> unit.putNull("dust"));
+    PadsAnswer.of(answer.shop(), core)
+        .ifPresentOrElse(pads -> pads(unit, pads), () -> unit.putNull("pads"));
   }
 
   private static void dust(ObjectNode unit, DustAnswer dust) {
@@ -207,6 +213,32 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakF", temperature(end.indoorPeak()))
         .put("holds", end.holds())
         .put("recommendedBtuh", rounded(end.recommended(), Units::btuh));
+  }
+
+  private static void drier(ObjectNode root, DrierAnswer drier) {
+    ObjectNode told = root.putObject("dehumidifier");
+    told.put("energyKwh", rounded(drier.energy(), DECIMALS))
+        .put("waterGal", rounded(Units.gallons(drier.water() / 1000), DECIMALS));
+    drier(told.putObject("with"), drier.with());
+    drier(told.putObject("without"), drier.without());
+  }
+
+  private static void drier(ObjectNode to, DrierAnswer.Effect effect) {
+    to.put("humidityPeakShare", rounded(effect.humidity(), FRACTION_DECIMALS))
+        .put("humidityMeanShare", rounded(effect.meanHumidity(), FRACTION_DECIMALS))
+        .<ObjectNode>set("indoorPeakF", temperature(effect.indoorPeak()))
+        .put("unitEnergyKwh", rounded(effect.unitEnergy(), DECIMALS));
+  }
+
+  private static void pads(ObjectNode unit, PadsAnswer pads) {
+    unit.putObject("pads")
+        .put("airflowCfm", rounded(Units.cfm(pads.airflow()), DECIMALS))
+        .<ObjectNode>set("supplyF", temperature(pads.supply()))
+        .<ObjectNode>set("outdoorDewPointF", temperature(pads.outdoorDewPoint()))
+        .put("humidityShare", rounded(pads.humidity(), FRACTION_DECIMALS))
+        .put("humidityWithoutShare", rounded(pads.humidityWithout(), FRACTION_DECIMALS))
+        .put("waterGal", rounded(Units.gallons(pads.water() / 1000), DECIMALS))
+        .put("tooHumid", pads.isDoubted());
   }
 
   private static BigDecimal hours(OptionalInt minutes) {

@@ -138,6 +138,7 @@ final class YearFacts {
           "Heating is the heat an ideal heater puts in. A plain electric heater draws as many kWh; a"
               + " heat pump or a fuel draws another figure.");
     }
+    facts.addAll(ofDriers());
     facts.add(allHours());
     facts.add(answer.isHourly() ? peaks() : NO_PEAKS);
     facts.add(CALENDAR);
@@ -174,6 +175,24 @@ final class YearFacts {
                 Locale.ROOT, ", %.1f kWh for each kWh it draws.", (heat + water) / drawn)
             : ".";
     return given + each;
+  }
+
+  /** What a dehumidifier draws and takes out; nothing of rooms without one. */
+  private List<String> ofDriers() {
+    List<String> lines = new ArrayList<>();
+    for (int room = 0; room < year.year().rooms(); room++) {
+      if (year.year().drier(room).isPresent()) {
+        lines.add(
+            "The dehumidifier in "
+                + Shown.line(year.year().roomName(room))
+                + " draws "
+                + kwh(year.kilowattHours(Figure.DRIER_POWER, room))
+                + ", which stand in no other figure here, and takes out "
+                + Math.round(YearFigures.drierGallons(year, room))
+                + " gal of water.");
+      }
+    }
+    return lines;
   }
 
   private String allHours() {

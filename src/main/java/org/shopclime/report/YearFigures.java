@@ -150,4 +150,10 @@ final class YearFigures {
         + (hour % HOURS_A_DAY + 1)
         + ":00 standard time";
   }
+
+  /** Water that the dehumidifier of a room takes out, US gal. */
+  static double drierGallons(YearResult year, int room) {
+    double kilograms = 3600 * 1000 * year.kilowattHours(Figure.DRIER_WATER, room);
+    return Units.gallons(kilograms / 1000);
+  }
 }

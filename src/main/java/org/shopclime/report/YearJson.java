@@ -83,6 +83,10 @@ public final class YearJson {
       energy(json, year, "unit", Figure.POWER, room);
       BillJson.put(json, "unitCostUsd", "monthlyUnitCostUsd", answer.bill().cost().cooling());
     }
+    if (year.year().drier(room).isPresent()) {
+      energy(json, year, "dehumidifier", Figure.DRIER_POWER, room);
+      json.put("dehumidifierWaterGal", rounded(YearFigures.drierGallons(year, room)));
+    }
     peak(json, answer, "Heating", Figure.HEATING, room);
     peak(json, answer, "Cooling", Figure.COOLING, room);
     temperatures(json, answer, year, room);

@@ -22,19 +22,24 @@ final class Able {
   /** What runs slower where less is asked; null for what goes on and off. */
   private final Slower slower;
 
+  /** Whether its starts cost nothing. */
+  private final boolean inProportion;
+
   private Able(
       double sensible,
       double latent,
       double condensate,
       double power,
       Set<Limit> limits,
-      Slower slower) {
+      Slower slower,
+      boolean inProportion) {
     this.sensible = sensible;
     this.latent = latent;
     this.condensate = condensate;
     this.power = power;
     this.limits = limits;
     this.slower = slower;
+    this.inProportion = inProportion;
   }
 
   /** A unit that goes on and off. */
@@ -45,27 +50,34 @@ final class Able {
         flatOut.condensate(),
         flatOut.power(),
         flatOut.limits(),
-        null);
+        null,
+        false);
   }
 
   /** Any plant, which goes on and off. */
   static Able onOff(RoomPlant plant, AirState room, AirState outdoor) {
-    return of(plant.at(room, outdoor, 1).withInducedAirCounted(room, outdoor), room, null);
+    return of(plant.at(room, outdoor, 1).withInducedAirCounted(room, outdoor), room, null, false);
   }
 
   /** A plant that runs slower where less is asked. */
   static Able variable(RoomPlant plant, AirState room, AirState outdoor) {
-    return of(plant.at(room, outdoor, 1), room, new Slower(plant, room, outdoor));
+    return of(plant.at(room, outdoor, 1), room, new Slower(plant, room, outdoor), false);
   }
 
-  private static Able of(RoomEffect effect, AirState room, Slower slower) {
+  /** A plant that goes on and off, its starts costing nothing. */
+  static Able inProportion(RoomPlant plant, AirState room, AirState outdoor) {
+    return of(plant.at(room, outdoor, 1), room, null, true);
+  }
+
+  private static Able of(RoomEffect effect, AirState room, Slower slower, boolean inProportion) {
     return new Able(
         -effect.sensible(),
         latent(effect, room),
         -effect.water(),
         effect.power(),
         effect.limits(),
-        slower);
+        slower,
+        inProportion);
   }
 
   private static double latent(RoomEffect effect, AirState room) {
@@ -114,9 +126,9 @@ final class Able {
     return limits;
   }
 
-  /** Whether it runs slower rather than less often. */
-  boolean isVariable() {
-    return slower != null;
+  /** Whether its starts are of no interest: it runs slower, or has nothing that starts wear. */
+  boolean startsFreely() {
+    return slower != null || inProportion;
   }
 
   /**
@@ -149,13 +161,16 @@ final class Able {
    */
   double power(double share, double running) {
     if (slower == null || share == 0) {
-      return running * power;
+      return (inProportion ? share : running) * power;
     }
     return slower.giving(share * sensible).power();
   }
 
   /** Part of the time it runs then. */
   double running(double share, double ifOnOff) {
-    return slower == null || share == 0 ? ifOnOff : slower.giving(share * sensible).runFraction();
+    if (slower == null || share == 0) {
+      return inProportion ? share : ifOnOff;
+    }
+    return slower.giving(share * sensible).runFraction();
   }
 }

@@ -6,6 +6,7 @@ import org.shopclime.air.AirState;
 import org.shopclime.unit.Compressor;
 import org.shopclime.unit.DuctlessHeatPump;
 import org.shopclime.unit.DustBand;
+import org.shopclime.unit.EvaporativeCooler;
 import org.shopclime.unit.PortableUnit;
 import org.shopclime.unit.Rating;
 import org.shopclime.unit.RoomPlant;
@@ -109,9 +110,13 @@ public final class Cooling {
   private final Plant plant;
   private final int room;
 
-  private Cooling(Plant plant, int room) {
+  /** What blows outdoor air in; nothing of a unit with a coil. */
+  private final Optional<EvaporativeCooler> pads;
+
+  private Cooling(Plant plant, int room, Optional<EvaporativeCooler> pads) {
     this.plant = plant;
     this.room = room;
+    this.pads = pads;
   }
 
   /**
@@ -123,7 +128,7 @@ public final class Cooling {
    * @return the unit in its room
    */
   public static Cooling of(Kind kind, int room, Plate plate) {
-    return new Cooling(plant(kind, plate), room);
+    return new Cooling(plant(kind, plate), room, Optional.empty());
   }
 
   private static Plant plant(Kind kind, Plate plate) {
@@ -181,6 +186,66 @@ public final class Cooling {
   public static Cooling window(
       int room, double capacity, double efficiency, Label label, double airflow) {
     return of(Kind.WINDOW, room, new Plate(capacity, efficiency, label, airflow));
+  }
+
+  /**
+   * An evaporative cooler.
+   *
+   * @param room index of the room it cools
+   * @param airflow outdoor air drawn in, m³/s, above 0
+   * @param power power of blower and pump, W, above 0
+   * @param effectiveness part of the way to the outdoor wet bulb that the pads reach, above 0, to 1
+   * @return the cooler in its room
+   */
+  public static Cooling evaporative(int room, double airflow, double power, double effectiveness) {
+    EvaporativeCooler pads =
+        new EvaporativeCooler(airflow, power, effectiveness, EvaporativeCooler.USUAL_BLEED);
+    return new Cooling(
+        (outdoor, water, air) ->
+            Able.inProportion(pads, air, new AirState(outdoor, water, air.pressure())),
+        room,
+        Optional.of(pads));
+  }
+
+  /**
+   * Air that a cooler blows in.
+   *
+   * @param dryBulb of outdoor air, °C
+   * @param humidityRatio of outdoor air, kg/kg
+   * @param pressure Pa
+   * @return °C; that of outdoor air for a unit with a coil, or where the pads would freeze
+   */
+  public double supplyTemperature(double dryBulb, double humidityRatio, double pressure) {
+    Blown blown = blown(dryBulb, humidityRatio, pressure);
+    return blown.dryAir() == 0 ? dryBulb : blown.dryBulb();
+  }
+
+  /**
+   * Water that a cooler draws from the tap, evaporated and bled, running all the time.
+   *
+   * @param dryBulb of outdoor air, °C
+   * @param humidityRatio of outdoor air, kg/kg
+   * @param pressure Pa
+   * @return kg/s; 0 for a unit with a coil, or where the pads would freeze
+   */
+  public double waterUsed(double dryBulb, double humidityRatio, double pressure) {
+    return blown(dryBulb, humidityRatio, pressure).waterUsed();
+  }
+
+  /** Whether it cools by blowing outdoor air in. */
+  boolean blows() {
+    return pads.isPresent();
+  }
+
+  /** What it blows in, running all the time; nothing of a unit with a coil. */
+  Blown blown(double outdoorDryBulb, double outdoorHumidityRatio, double pressure) {
+    AirState outdoor = new AirState(outdoorDryBulb, outdoorHumidityRatio, pressure);
+    if (pads.isEmpty() || Math.min(outdoor.wetBulb(), outdoorDryBulb) < 0) {
+      return Blown.NOTHING;
+    }
+    EvaporativeCooler.Supply supply = pads.get().supply(outdoor);
+    return new Blown(
+        supply.dryAir(), supply.air().dryBulb(), supply.air().humidityRatio(), supply.waterUsed());
   }
 
   /**

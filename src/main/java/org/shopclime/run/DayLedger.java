@@ -67,4 +67,18 @@ final class DayLedger {
     }
     stored += march.storedHeatChange();
   }
+
+  /**
+   * Heat and water that a cooler takes out with the air it blows in, which stood among the streams.
+   *
+   * @param removedWatts sensible heat, W
+   * @param water kg/s; below 0 where it makes the room moister
+   * @param seconds length of the step, s
+   */
+  void blown(double removedWatts, double water, double seconds) {
+    removed += removedWatts * seconds;
+    streams += removedWatts * seconds;
+    waterCoil += water * seconds;
+    waterIn += water * seconds;
+  }
 }

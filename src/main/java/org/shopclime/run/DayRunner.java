@@ -39,6 +39,9 @@ final class DayRunner {
   /** Most rounds in which the unit finds the mean air of the step it makes. */
   private static final int MOST_ROUNDS = 12;
 
+  /** Rounds in which a cooler that blows finds the leaks of the air it leaves. */
+  private static final int BLOWING_ROUNDS = 2;
+
   /** How near its air must be found, K and kg/kg. */
   private static final double NEAR = 0.02;
 
@@ -60,6 +63,10 @@ final class DayRunner {
   private final Drivers drivers;
   private final Moisture moisture;
   private final double[] inflow;
+  private final Driers driers;
+
+  /** Water the unit took out in the last step, kg/s. */
+  private double lastCoil;
 
   /** Air of the place of a machine, where it stands in a room of its own. */
   private final Optional<PlaceAir> place;
@@ -83,6 +90,11 @@ final class DayRunner {
 
   private double entering;
   private double meanWater;
+
+  /** What a cooler with wet pads blows, and the part of the step that it does. */
+  private Blown supply = Blown.NOTHING;
+
+  private double blowing;
   private boolean isOn;
   private Sums sums;
   private Optional<DayLedger> ledger = Optional.empty();
@@ -149,6 +161,7 @@ final class DayRunner {
     drivers = new Drivers(model.network());
     moisture = Moisture.of(model);
     inflow = new double[model.rooms()];
+    driers = new Driers(model.rooms(), model::drier);
     means = new double[model.rooms()];
     sums = new Sums();
     place =
@@ -318,10 +331,16 @@ final class DayRunner {
   }
 
   private void step(DayKind kind, int slot) {
+    blowing = 0;
     prepare(kind, slot);
+    dry(kind, slot);
     march.look(drivers);
     boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
-    if (on) {
+    boolean blows = on && cooling.get().blows();
+    if (blows) {
+      control.off();
+      blow(kind, slot);
+    } else if (on) {
       control.begin(march.air(room) - model.setPoint(room));
       guessAir();
       flowAgain(kind, slot, entering);
@@ -333,38 +352,38 @@ final class DayRunner {
     double fraction = 0;
     double coil = 0;
     Able able = null;
-    if (on) {
+    if (on && !blows) {
       boolean found = false;
       for (int round = 0; round < MOST_ROUNDS && !found; round++) {
-        able =
-            cooling
-                .get()
-                .at(
-                    model.outdoor(slot / DaySlots.PER_HOUR + 1),
-                    model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1),
-                    new AirState(
-                        entering, humidity.seenAt(entering, model.pressure()), model.pressure()));
+        able = ask(slot, entering, humidity.seenAt(entering, model.pressure()));
         fraction = cool(able, kind, slot);
-        coil = Math.min(able.condensate(fraction), moisture.coilLimit(room, seconds));
+        coil =
+            Math.min(
+                able.condensate(fraction), moisture.coilLimit(room, seconds) - driers.water(room));
         double missed = march.meanAir(room) - entering;
         entering += missed;
         flowAgain(kind, slot, entering);
-        meanWater = lookAtRoom(kind, slot, coil);
+        meanWater = lookAtRoom(kind, slot, coil + driers.water(room));
         found =
             humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR && placeIsFound();
       }
     }
     isOn = on;
+    lastCoil = coil;
     march.go(drivers);
     notTooHot();
     double water = 0;
     shareWater(kind, slot, coil);
     for (int r = 0; r < model.rooms(); r++) {
-      double taken = r == room ? coil : 0;
+      double taken = (r == room ? coil : 0) + driers.water(r);
       Moisture.Around around = around(r, kind, slot);
       Moisture.Step wet = look(r, around, taken);
       if (r == room) {
         water = told(wet);
+        if (blows) {
+          fraction = blowing;
+          able = ask(slot, march.meanAir(room), wet.mean());
+        }
       }
       if (days.machine().isPresent()) {
         sums.addRoom(r, slot / DaySlots.PER_HOUR, wet.mean());
@@ -373,7 +392,10 @@ final class DayRunner {
     }
     if (ledger.isPresent()) {
       double removed = able == null ? 0 : fraction * able.sensible();
-      ledger.get().heat(model.network(), march, drivers, removed, seconds);
+      ledger.get().heat(model.network(), march, drivers, blows ? 0 : removed, seconds);
+      if (blows) {
+        ledger.get().blown(removed, able.condensate(fraction), seconds);
+      }
       for (int r = 0; r < model.rooms(); r++) {
         for (int i = 0; i < slots; i++) {
           ledger.get().inflow[r][slot + i] = inflow[r];
@@ -382,6 +404,58 @@ final class DayRunner {
       }
     }
     sums.add(slot / DaySlots.PER_HOUR, able, fraction, water);
+  }
+
+  /** Lets the dehumidifiers run as the air is now; a unit is taken to dry it as it did before. */
+  private void dry(DayKind kind, int slot) {
+    if (!driers.any()) {
+      return;
+    }
+    for (int r = 0; r < model.rooms(); r++) {
+      if (driers.in(r)) {
+        double coil = r == room && isOn ? lastCoil : 0;
+        driers.find(r, march.air(r), moisture, around(r, kind, slot), coil);
+        drivers.airSource(r, airGain(r, kind, slot));
+      }
+    }
+  }
+
+  /** Heat into the air of a room besides the unit's, W. */
+  private double airGain(int r, DayKind kind, int slot) {
+    double gain = driers.heat(r);
+    for (int i = 0; i < slots; i++) {
+      gain += days.drivers(kind).airGain(r, slot + i) / slots;
+    }
+    return gain;
+  }
+
+  private Able ask(int slot, double celsius, double humidityRatio) {
+    int hour = slot / DaySlots.PER_HOUR + 1;
+    return cooling
+        .get()
+        .at(
+            model.outdoor(hour),
+            model.outdoorHumidityRatio(hour),
+            new AirState(celsius, humidityRatio, model.pressure()));
+  }
+
+  /** Lets a cooler with wet pads blow as long as the set point needs. */
+  private void blow(DayKind kind, int slot) {
+    int hour = slot / DaySlots.PER_HOUR + 1;
+    supply =
+        cooling
+            .get()
+            .blown(model.outdoor(hour), model.outdoorHumidityRatio(hour), model.pressure());
+    for (int round = 0; round < BLOWING_ROUNDS; round++) {
+      flowAgain(kind, slot, march.meanAir(room));
+      BlownShare.of(
+          share -> {
+            blowing = share;
+            stream(room, hour);
+            march.lookAgain(drivers);
+            return march.ahead(room) - model.setPoint(room);
+          });
+    }
   }
 
   /** A guess at the mean air of a step: on as it went, or as it is where the unit was off. */
@@ -399,10 +473,7 @@ final class DayRunner {
 
   /** Lets the unit run as long as the set point needs; tells what part of the step that is. */
   private double cool(Able able, DayKind kind, int slot) {
-    double gain = 0;
-    for (int i = 0; i < slots; i++) {
-      gain += days.drivers(kind).airGain(room, slot + i) / slots;
-    }
+    double gain = airGain(room, kind, slot);
     drivers.airSource(room, gain);
     march.lookAgain(drivers);
     double fraction = control.share(fraction(able));
@@ -416,11 +487,15 @@ final class DayRunner {
     for (int i = 0; i < slots; i++) {
       gain += days.latentGains(kind)[r * DaySlots.COUNT + slot + i] / slots;
     }
-    double outdoor = model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1);
+    double share = r == room ? blowing : 0;
+    double fresh = inflow[r] + share * supply.dryAir();
+    double outdoor =
+        supply.mixedHumidity(
+            share, inflow[r], model.outdoorHumidityRatio(slot / DaySlots.PER_HOUR + 1));
     double shared = place.isPresent() ? place.get().exchange(r) : 0;
-    double all = inflow[r] + shared;
+    double all = fresh + shared;
     double comes =
-        shared == 0 ? outdoor : (inflow[r] * outdoor + shared * means[place.get().other(r)]) / all;
+        shared == 0 ? outdoor : (fresh * outdoor + shared * means[place.get().other(r)]) / all;
     return new Moisture.Around(comes, all, gain, model.pressure(), seconds);
   }
 
@@ -428,7 +503,7 @@ final class DayRunner {
   private double lookAtRoom(DayKind kind, int slot, double coil) {
     if (place.isPresent()) {
       int r = place.get().place();
-      means[r] = look(r, around(r, kind, slot), 0).mean();
+      means[r] = look(r, around(r, kind, slot), driers.water(r)).mean();
     }
     means[room] = look(room, around(room, kind, slot), coil).mean();
     return means[room];
@@ -446,7 +521,7 @@ final class DayRunner {
       found = true;
       for (int i = 0; i < both.length; i++) {
         int r = both[i];
-        double taken = r == room ? coil : 0;
+        double taken = (r == room ? coil : 0) + driers.water(r);
         double mean = moisture.look(r, around(r, kind, slot), most[i], taken).mean();
         found &= Math.abs(mean - means[r]) < NEAR_SHARED;
         means[r] = mean;
@@ -521,8 +596,14 @@ final class DayRunner {
                         place.get().through(r))
                 + place.get().outdoorAir(r)
             : model.streams().total(r, celsius, kind, slot, slots);
-    double heat = MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
-    drivers.inflow(r, inflow[r] * heat, model.outdoor(hour));
+    stream(r, hour);
+  }
+
+  private void stream(int r, int hour) {
+    double share = r == room ? blowing : 0;
+    double flow = inflow[r] * MoistAir.humidHeat(model.outdoorHumidityRatio(hour));
+    drivers.inflow(
+        r, flow + supply.conductance(share), supply.mixed(share, flow, model.outdoor(hour)));
   }
 
   /**
@@ -597,7 +678,7 @@ final class DayRunner {
 
   /** Sums over the steps of each hour. */
   private final class Sums {
-    private final double[][] of = new double[10][24];
+    private final double[][] of = new double[12][24];
     private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
 
     /** Air, water and heat that holds each room, by hour, where a machine is placed. */
@@ -618,6 +699,8 @@ final class DayRunner {
       of[0][hour] += slots * air;
       of[1][hour] += slots * ((air + march.meanStar(room)) / 2);
       of[2][hour] += slots * water;
+      of[10][hour] += slots * driers.power(room);
+      of[11][hour] += slots * driers.water(room);
       if (able != null) {
         of[3][hour] += slots * (fraction * able.sensible());
         of[4][hour] += slots * able.latent(fraction);
@@ -626,7 +709,7 @@ final class DayRunner {
         double running = control.running(fraction, able.sensible());
         of[7][hour] += slots * able.running(fraction, running);
         of[8][hour] += slots * able.power(fraction, running);
-        if (!able.isVariable()) {
+        if (!able.startsFreely()) {
           of[9][hour] += slots * control.starts(fraction, able.sensible());
         }
         if (fraction > 0) {
@@ -652,7 +735,9 @@ final class DayRunner {
           mean(6),
           mean(7),
           mean(8),
-          mean(9));
+          mean(9),
+          mean(10),
+          mean(11));
     }
 
     private Profile mean(int which) {

@@ -23,7 +23,11 @@ public final class YearResult {
     /** Latent heat taken out by the unit, W. */
     LATENT,
     /** Electric power of the unit, W. */
-    POWER
+    POWER,
+    /** Electric power of the room's dehumidifier, W. */
+    DRIER_POWER,
+    /** Water that takes out, kg/s. */
+    DRIER_WATER
   }
 
   private final ShopYear year;
@@ -37,6 +41,8 @@ public final class YearResult {
   private final double[][] cooling;
   private final double[][] latent;
   private final double[][] power;
+  private final double[][] drierPower;
+  private final double[][] drierWater;
   private final double[][] iron;
   private final double[][] slab;
 
@@ -49,6 +55,8 @@ public final class YearResult {
     cooling = new double[year.rooms()][YearWeather.HOURS];
     latent = new double[year.rooms()][YearWeather.HOURS];
     power = new double[year.rooms()][YearWeather.HOURS];
+    drierPower = new double[year.rooms()][YearWeather.HOURS];
+    drierWater = new double[year.rooms()][YearWeather.HOURS];
     iron = new double[year.rooms()][YearWeather.HOURS];
     slab = new double[year.rooms()][YearWeather.HOURS];
   }
@@ -81,6 +89,12 @@ public final class YearResult {
     power[room][hour] += share * drawn;
   }
 
+  /** Adds what a dehumidifier drew, W, and took out, kg/s. */
+  void addDrier(int room, int hour, double share, double drawn, double water) {
+    drierPower[room][hour] += share * drawn;
+    drierWater[room][hour] += share * water;
+  }
+
   private double[][] of(Figure figure) {
     return switch (figure) {
       case AIR -> air;
@@ -90,6 +104,8 @@ public final class YearResult {
       case COOLING -> cooling;
       case LATENT -> latent;
       case POWER -> power;
+      case DRIER_POWER -> drierPower;
+      case DRIER_WATER -> drierWater;
     };
   }
 

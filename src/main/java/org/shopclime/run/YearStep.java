@@ -107,6 +107,20 @@ final class YearStep {
 
   private final SeenHumidity humidityAtUnit = new SeenHumidity();
 
+  private final Driers driers;
+
+  /** Whether the unit blows outdoor air through wet pads. */
+  private final boolean blows;
+
+  /** What it blows then, running all the time. */
+  private Blown supply = Blown.NOTHING;
+
+  /** Part of the step it does so, where that flows through the network. */
+  private double blowing;
+
+  /** The same, or what it takes to hold the set point. */
+  private double blown;
+
   YearStep(
       ShopYear year, Optional<Cooling> unit, ModeMarch march, Drivers drivers, Moisture moisture) {
     this.year = year;
@@ -116,6 +130,8 @@ final class YearStep {
     this.moisture = moisture;
     rooms = year.rooms();
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
+    blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
+    driers = new Driers(rooms, year::drier);
     radiated = new RadiatedHeat(year, march);
     cycling =
         CyclingTable.usual(
@@ -163,6 +179,9 @@ final class YearStep {
     year.fill(drivers, of);
     dryBulb = year.weather().dryBulb(of);
     humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(of));
+    if (blows) {
+      supply = unit.orElseThrow().blown(dryBulb, year.outdoorHumidityRatio(of), year.pressure());
+    }
     for (int room = 0; room < rooms; room++) {
       base[room] = year.airGain(room, of);
     }
@@ -210,6 +229,9 @@ final class YearStep {
     nearly = false;
     for (int round = 1; ; round++) {
       year.radiate(drivers, hour, radiated.taken());
+      if (driers.any()) {
+        dry(round == 1);
+      }
       release();
       holdAsBefore();
       march.look(drivers);
@@ -229,6 +251,18 @@ final class YearStep {
       nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
       radiated.takeFound();
       takeFoundFlows();
+    }
+  }
+
+  /** Lets the dehumidifiers run as it needs the air of the round before. */
+  private void dry(boolean isFirst) {
+    for (int room = 0; room < rooms; room++) {
+      if (driers.in(room)) {
+        double air = isFirst ? march.air(room) : march.meanAir(room);
+        double out = room == cooledByUnit && able != null ? coil : 0;
+        driers.find(room, air, moisture, around(room), out);
+        base[room] = year.airGain(room, hour) + driers.heat(room);
+      }
     }
   }
 
@@ -254,11 +288,22 @@ final class YearStep {
   private void release() {
     able = null;
     fraction = 0;
+    if (blows) {
+      blow(0);
+    }
     for (int room = 0; room < rooms; room++) {
       drivers.release(room);
       drivers.airSource(room, base[room]);
       constant[room] = 0;
     }
+  }
+
+  /** Lets the cooler blow for a part of the step. */
+  private void blow(double share) {
+    blowing = share;
+    double flow = inflow[cooledByUnit] * humidHeat;
+    drivers.inflow(
+        cooledByUnit, flow + supply.conductance(share), supply.mixed(share, flow, dryBulb));
   }
 
   /** What is held at its set point most often goes on being held. */
@@ -348,7 +393,8 @@ final class YearStep {
 
   private boolean humidityStill() {
     findCoil();
-    return humidityAtUnit.isFound(lookAtWater(cooledByUnit, coil).mean());
+    return humidityAtUnit.isFound(
+        lookAtWater(cooledByUnit, coil + driers.water(cooledByUnit)).mean());
   }
 
   /** Part of the step the unit runs, and the water it takes out. */
@@ -362,7 +408,8 @@ final class YearStep {
   private double mostWater(int room) {
     return moisture.coilLimit(room, seconds)
         + inflow[room] * year.outdoorHumidityRatio(hour)
-        + year.latentGain(room, hour);
+        + year.latentGain(room, hour)
+        - driers.water(room);
   }
 
   private double plant(int room) {
@@ -370,9 +417,10 @@ final class YearStep {
   }
 
   private Moisture.Around around(int room) {
+    double share = room == cooledByUnit ? blown : 0;
     return new Moisture.Around(
-        year.outdoorHumidityRatio(hour),
-        inflow[room],
+        supply.mixedHumidity(share, inflow[room], year.outdoorHumidityRatio(hour)),
+        inflow[room] + share * supply.dryAir(),
         year.latentGain(room, hour),
         year.pressure(),
         seconds);
@@ -460,6 +508,9 @@ final class YearStep {
     if (way > 0 || room != cooledByUnit) {
       return Double.POSITIVE_INFINITY;
     }
+    if (blows) {
+      return Math.max(0, supply.sensible(1, setPoint));
+    }
     if (able == null) {
       able = ask(Math.max(setPoint, Double.isNaN(entering) ? march.air(room) : entering));
     }
@@ -467,7 +518,10 @@ final class YearStep {
   }
 
   private Able ask(double enteringDryBulb) {
-    double seen = humidityAtUnit.seenAt(enteringDryBulb, year.pressure());
+    return ask(enteringDryBulb, humidityAtUnit.seenAt(enteringDryBulb, year.pressure()));
+  }
+
+  private Able ask(double enteringDryBulb, double seen) {
     if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
       AirState air = new AirState(enteringDryBulb, seen, year.pressure());
       answer = unit.orElseThrow().at(dryBulb, year.outdoorHumidityRatio(hour), air);
@@ -507,6 +561,9 @@ final class YearStep {
     } else if (!fine) {
       return false;
     }
+    if (blows && way < 0 && room == cooledByUnit) {
+      return blowTo(setPoint);
+    }
     double need = way * (setPoint - free) / march.response(drivers, room);
     if (!fine && need < most) {
       return false;
@@ -520,6 +577,28 @@ final class YearStep {
     return true;
   }
 
+  /** Blows all through a step, or in a short one as long as it takes. */
+  private boolean blowTo(double setPoint) {
+    double share =
+        BlownShare.of(
+            each -> {
+              blow(each);
+              march.lookAgain(drivers);
+              return march.ahead(cooledByUnit) - setPoint;
+            });
+    return fine || share == 0 || share == 1;
+  }
+
+  /** Part of the step a cooler that holds the set point blows. */
+  private void findBlown() {
+    blown = blowing;
+    double held = -march.plantAhead(drivers, cooledByUnit);
+    double most = supply.sensible(1, march.meanAir(cooledByUnit));
+    if (blowing == 0 && heldBy[cooledByUnit] < 0 && held > 0 && most > 0) {
+      blown = Math.min(1, held / most);
+    }
+  }
+
   private static boolean straddles(double plant, double tilt, double most) {
     return plant - tilt < most && plant + tilt > most;
   }
@@ -529,6 +608,9 @@ final class YearStep {
     if (able != null) {
       findCoil();
     }
+    if (blows) {
+      findBlown();
+    }
     radiated.make(!fine, nearly);
     double removed = 0;
     march.go(drivers, next);
@@ -536,15 +618,27 @@ final class YearStep {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
       }
-      double out = able != null && room == cooledByUnit ? coil : 0;
+      double out = (able != null && room == cooledByUnit ? coil : 0) + driers.water(room);
       Moisture.Step water = lookAtWater(room, out);
       humidity[room] = water.mean();
+      if (blown > 0 && room == cooledByUnit) {
+        able = ask(march.meanAir(room), humidity[room]);
+        fraction = blown;
+      }
       moisture.go(room, water, around(room), out, ledger);
       removed -= constant[room];
     }
     if (ledger.isPresent()) {
       ledger.get().heat(year.network(year.networkOf(hour)), march, drivers, removed, seconds);
+      if (blown > 0) {
+        ledger.get().blown(blownHeat(), able.condensate(blown), seconds);
+      }
     }
+  }
+
+  /** Heat taken out by what flows from the cooler through the network, W. */
+  private double blownHeat() {
+    return blowing == 0 ? 0 : supply.sensible(blowing, march.meanAir(cooledByUnit));
   }
 
   /** The coldest of some right faces, mean over the step, °C; infinite for none. */
@@ -562,8 +656,14 @@ final class YearStep {
       result.add(room, of, share, march.meanAir(room), march.meanStar(room), humidity[room]);
       result.addFaces(room, of, share, coldest(iron[room]), coldest(slabs[room]));
       double plant = constant[room] + march.plant(room);
+      if (blows && room == cooledByUnit) {
+        plant -= blownHeat();
+      }
       if (plant != 0) {
         result.addPlant(room, of, share, plant);
+      }
+      if (driers.in(room)) {
+        result.addDrier(room, of, share, driers.power(room), driers.water(room));
       }
       if (able != null && room == cooledByUnit) {
         double power = able.power(fraction, cycling.running(fraction, able.sensible()));

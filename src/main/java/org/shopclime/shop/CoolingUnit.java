@@ -8,12 +8,13 @@ import org.shopclime.quantity.Kind;
  *
  * @param room name of the room it cools; empty: the first cooled room
  * @param kind what kind of unit it is
- * @param capacity rated total capacity, W
+ * @param capacity rated total capacity, W; 0 of an evaporative cooler, which has no such label
  * @param efficiency rated cooling for each watt drawn, W/W
  * @param label which rating the efficiency is
  * @param volts supply, V
  * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
  * @param supply the circuit it hangs on, where anything of it is known
+ * @param pads what an evaporative cooler blows
  */
 public record CoolingUnit(
     @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
@@ -21,17 +22,18 @@ public record CoolingUnit(
             label = "Kind",
             help =
                 "A portable unit: the capacity before anything is taken off for its hose (the larger"
-                    + " figure on the label, not the one called SACC or DOE).",
+                    + " figure on the label, not the one called SACC or DOE). An evaporative (swamp)"
+                    + " cooler: see its pads.",
             otherwise = "window")
         UnitKind kind,
     @Say(
             label = "Rated capacity",
-            help = "The BTU/h on the label.",
+            help = "The BTU/h on the label; nothing for an evaporative cooler.",
             kind = Kind.POWER,
-            min = 300,
             max = 100000,
             usualMin = 1400,
-            usualMax = 11000)
+            usualMax = 11000,
+            otherwise = "0 W")
         double capacity,
     @Say(
             label = "Efficiency",
@@ -60,7 +62,12 @@ public record CoolingUnit(
             label = "Circuit",
             help = "What it hangs on; for cautions only, nothing is designed.",
             otherwise = "none")
-        Optional<Supply> supply) {
+        Optional<Supply> supply,
+    @Say(
+            label = "Pads",
+            help = "An evaporative cooler only: what it blows into the room.",
+            otherwise = "none")
+        Optional<Pads> pads) {
 
   /**
    * A window unit of whose circuit nothing is said.
@@ -79,7 +86,16 @@ public record CoolingUnit(
       EfficiencyLabel label,
       double volts,
       Span airflow) {
-    this(room, UnitKind.WINDOW, capacity, efficiency, label, volts, airflow, Optional.empty());
+    this(
+        room,
+        UnitKind.WINDOW,
+        capacity,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
@@ -89,7 +105,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withAirflow(Span airflow) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
   }
 
   /**
@@ -99,7 +115,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withRoom(String room) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
   }
 
   /**
@@ -109,7 +125,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withCapacity(double capacity) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
   }
 
   /**
@@ -119,7 +135,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
   }
 
   /**
@@ -129,6 +145,43 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withKind(UnitKind other) {
-    return new CoolingUnit(room, other, capacity, efficiency, label, volts, airflow, supply);
+    return new CoolingUnit(room, other, capacity, efficiency, label, volts, airflow, supply, pads);
+  }
+
+  /**
+   * An evaporative cooler in the place of this unit.
+   *
+   * @param blown what it blows
+   * @return the changed record
+   */
+  public CoolingUnit withPads(Pads blown) {
+    return new CoolingUnit(
+        room,
+        UnitKind.EVAPORATIVE,
+        0,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        Optional.of(blown));
+  }
+
+  /**
+   * Whether it blows outdoor air through wet pads.
+   *
+   * @return true of an evaporative cooler
+   */
+  public boolean isEvaporative() {
+    return kind == UnitKind.EVAPORATIVE;
+  }
+
+  /**
+   * Power drawn as its label has it.
+   *
+   * @return W
+   */
+  public double ratedPower() {
+    return isEvaporative() ? pads.map(Pads::watts).orElse(0.0) : capacity / efficiency;
   }
 }

@@ -26,6 +26,7 @@ import org.shopclime.quantity.Kind;
  * @param heatedWhen when that is on
  * @param setBack hours in which it is heated to less
  * @param sunInside how sun let in through its glass is followed
+ * @param dehumidifier what dries its air, if anything does
  */
 public record Room(
     @Say(label = "Name", help = "Other rooms' walls refer to it.") String name,
@@ -97,7 +98,12 @@ public record Room(
             help =
                 "Plain: direct sun on the floor; traced where it falls; or by shares of the faces.",
             otherwise = "plain")
-        SunInsideWay sunInside) {
+        SunInsideWay sunInside,
+    @Say(
+            label = "Dehumidifier",
+            help = "It gives its power and the heat of the water back to the room.",
+            otherwise = "none")
+        Optional<Drier> dehumidifier) {
 
   /** Copies the lists. */
   public Room {
@@ -154,7 +160,8 @@ public record Room(
         Optional.empty(),
         ScheduleText.work(),
         Optional.empty(),
-        SunInsideWay.PLAIN);
+        SunInsideWay.PLAIN,
+        Optional.empty());
   }
 
   /**
@@ -215,5 +222,15 @@ public record Room(
    */
   public Room withGains(List<Gain> gains) {
     return (Room) ShopParts.with(this, "gains", gains);
+  }
+
+  /**
+   * The same with another dehumidifier.
+   *
+   * @param drier what dries its air, if anything does
+   * @return the changed record
+   */
+  public Room withDehumidifier(Optional<Drier> drier) {
+    return (Room) ShopParts.with(this, "dehumidifier", drier);
   }
 }

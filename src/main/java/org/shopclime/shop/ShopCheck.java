@@ -20,6 +20,9 @@ public final class ShopCheck {
 
   private static final double SHARES_SLACK = 1e-9;
 
+  /** Capacity below which no unit is sold, W. */
+  private static final double LEAST_CAPACITY = 300;
+
   private static final double HOUR = 3600;
 
   private final Shop shop;
@@ -289,6 +292,35 @@ public final class ShopCheck {
     } else if (!name.isEmpty() && !cooled.contains(name)) {
       String takes = "a cooled room: " + BriefText.quoted(cooled);
       problems.add(new Problem("unit.room", "\"" + name + "\"", takes));
+    }
+    figures(shop.unit().get());
+  }
+
+  /** Each kind of unit has its own figure: capacity, or what it blows. */
+  private void figures(CoolingUnit unit) {
+    if (unit.isEvaporative()) {
+      if (unit.pads().isEmpty()) {
+        String takes = "what the cooler blows, such as {\"airflow\": \"3000 cfm\"}";
+        problems.add(new Problem("unit.pads", "nothing", takes));
+      }
+      warnings.removeIf(warning -> warning.path().equals("unit.capacity"));
+      if (unit.capacity() > 0) {
+        String text = "has no effect: an evaporative cooler is reckoned by its airflow";
+        warnings.add(new Warning("unit.capacity", text));
+      }
+      return;
+    }
+    if (unit.pads().isPresent()) {
+      String text = "has no effect: only an evaporative cooler has pads";
+      warnings.add(new Warning("unit.pads", text));
+    }
+    if (unit.capacity() < LEAST_CAPACITY) {
+      warnings.removeIf(warning -> warning.path().equals("unit.capacity"));
+      String found =
+          unit.capacity() == 0 ? "nothing" : Quantities.show(Kind.POWER, unit.capacity(), units);
+      String takes =
+          Quantities.show(Kind.POWER, LEAST_CAPACITY, units) + " or more: the figure on the label";
+      problems.add(new Problem("unit.capacity", found, takes));
     }
   }
 

@@ -49,7 +49,7 @@ public record SupplyCheck(
   }
 
   private static SupplyCheck of(Shop shop, CoolingUnit unit, Supply supply) {
-    double rated = unit.capacity() / unit.efficiency();
+    double rated = unit.ratedPower();
     double amps = supply.amps().orElse(rated / unit.volts());
     List<Load> others = new ArrayList<>();
     for (Room room : shop.rooms()) {

@@ -11,5 +11,7 @@ public enum UnitKind {
   /** Ductless, one speed. */
   HEAT_PUMP,
   /** Ductless, of variable speed. */
-  VARIABLE_HEAT_PUMP
+  VARIABLE_HEAT_PUMP,
+  /** Outdoor air through wet pads, room air out by an open window: a swamp cooler. */
+  EVAPORATIVE
 }

@@ -1,0 +1,83 @@
+package org.shopclime.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.shopclime.quantity.Problem;
+
+/** An evaporative cooler in the shop file. */
+class PadsFileTest {
+
+  private static final String CFM_3000 = "{\"airflow\": \"3000 cfm\"}";
+
+  private static ShopReading read(String unit) {
+    Shop shop = Examples.shop("insulated");
+    String text = ShopFile.write(shop.withUnit(java.util.Optional.empty())).stripTrailing();
+    String with = text.substring(0, text.length() - 1) + ", \"unit\": " + unit + "}";
+    return ShopFile.read(with, Stations.any());
+  }
+
+  private static List<String> problems(String unit) {
+    return read(unit) instanceof ShopReading.Bad bad
+        ? bad.problems().stream().map(Problem::sentence).toList()
+        : List.of();
+  }
+
+  private static List<String> warnings(String unit) {
+    ShopReading.Good good = (ShopReading.Good) read(unit);
+    return good.warnings().stream().map(Warning::path).toList();
+  }
+
+  @Test
+  void itIsReadWrittenAndReadAgain() {
+    ShopReading.Good good =
+        (ShopReading.Good)
+            read(
+                "{\"kind\": \"evaporative\", \"pads\": {\"airflow\": \"3000 cfm\","
+                    + " \"effectiveness\": \"70 %\"}}");
+    CoolingUnit unit = good.shop().unit().orElseThrow();
+    assertThat(unit.isEvaporative()).isTrue();
+    assertThat(unit.capacity()).isZero();
+    Pads pads = unit.pads().orElseThrow();
+    assertThat(pads.effectiveness()).isCloseTo(0.7, within(1e-12));
+    assertThat(pads.watts()).isCloseTo(300 * 3000 * 0.3048 * 0.3048 * 0.3048 / 60, within(1e-9));
+    assertThat(unit.ratedPower()).isEqualTo(pads.watts());
+    String written = ShopFile.write(good.shop());
+    assertThat(((ShopReading.Good) ShopFile.read(written, Stations.any())).shop())
+        .isEqualTo(good.shop());
+  }
+
+  @Test
+  void eachKindAsksForItsOwnFigure() {
+    assertThat(problems("{\"kind\": \"evaporative\"}"))
+        .singleElement()
+        .asString()
+        .startsWith("unit.pads: found nothing; takes what the cooler blows");
+    assertThat(problems("{\"kind\": \"window\"}"))
+        .singleElement()
+        .asString()
+        .startsWith("unit.capacity: found nothing; takes 1,024 BTU/h or more");
+    assertThat(problems("{\"capacity\": \"100 BTU/h\"}"))
+        .singleElement()
+        .asString()
+        .contains("100 BTU/h");
+    assertThat(problems("{\"kind\": \"evaporative\", \"pads\": {\"airflow\": \"-1 cfm\"}}"))
+        .isNotEmpty();
+  }
+
+  @Test
+  void whatHasNoEffectIsSaid() {
+    assertThat(warnings("{\"capacity\": \"12000 BTU/h\", \"pads\": " + CFM_3000 + "}"))
+        .contains("unit.pads");
+    assertThat(
+            warnings(
+                "{\"kind\": \"evaporative\", \"capacity\": \"12000 BTU/h\", \"pads\": "
+                    + CFM_3000
+                    + "}"))
+        .contains("unit.capacity");
+    assertThat(warnings("{\"kind\": \"evaporative\", \"pads\": " + CFM_3000 + "}"))
+        .doesNotContain("unit.capacity", "unit.pads");
+  }
+}
