@@ -10,9 +10,9 @@
  * <b>Limits:</b> one shop in a window; nothing is reckoned here; a figure too long to be shown
  * whole is shown rounded and kept as it was until it is typed anew.<br>
  * <b>Checked by:</b> {@code ShopWindowTest} (every figure shown against the saved file), {@code
- * LayoutWindowTest} (nothing clipped at 100 and 200 %), {@code PlacePickerWindowTest}, {@code AirWindowTest}, all four
- * only where there is a display; {@code AlbersPublishedTest}, {@code StationMapTest}, {@code
- * PlaceFinderTest}, {@code WordingTest}, {@code ShopPathTest}, {@code ShopSessionTest}, {@code
- * OutlineTest}.
+ * LayoutWindowTest} (nothing clipped at 100 and 200 %), {@code PlacePickerWindowTest}, {@code
+ * AirWindowTest}, all four only where there is a display; {@code AlbersPublishedTest}, {@code
+ * StationMapTest}, {@code PlaceFinderTest}, {@code WordingTest}, {@code ShopPathTest}, {@code
+ * ShopSessionTest}, {@code OutlineTest}.
  */
 package org.shopclime.form;
