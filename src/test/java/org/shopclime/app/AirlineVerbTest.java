@@ -67,8 +67,13 @@ class AirlineVerbTest {
 
   @Test
   void textSaysTheAnswerFirst() {
-    CommandsTest.Outcome outcome = CommandsTest.run("airline", "--units", "si");
+    Path report = folder.resolve("report");
+    CommandsTest.Outcome outcome =
+        CommandsTest.run("airline", "--units", "si", "--report", report.toString());
     assertThat(outcome.code()).isZero();
+    assertThat(outcome.out()).contains("Report: " + report.resolve("air.html"));
+    assertThat(report.resolve("air.html")).content().contains("Best place for the compressor");
+    assertThat(report.resolve("air-places.csv")).content().startsWith("rank,place,placePeakC");
     List<String> lines = outcome.out().lines().toList();
     assertThat(lines.get(2)).startsWith("Best place for the compressor: ");
     assertThat(outcome.out())
