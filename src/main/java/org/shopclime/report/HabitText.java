@@ -270,7 +270,7 @@ public final class HabitText {
         "$",
         "Hot week",
         "Hot work",
-        "Damp iron",
+        "Damp",
         Shown.percent(RustWatch.BARE),
         "Wet iron",
         "Wet slab");
@@ -307,7 +307,7 @@ public final class HabitText {
   static String note() {
     return "kWh and $: the unit's alone, a year; hot week: its kWh in the hottest week. All else:"
         + " hours of the year. Hot work: working hours warmer than counts"
-        + " as held, the first hour counted. Damp iron: "
+        + " as held, the first hour counted. Damp: iron at "
         + Shown.percent(RustWatch.DAMP)
         + " relative humidity or more at its face; beside it "
         + Shown.percent(RustWatch.BARE)
