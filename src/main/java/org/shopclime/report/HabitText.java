@@ -270,7 +270,7 @@ public final class HabitText {
         "$",
         "Hot week",
         "Hot work",
-        "Damp iron",
+        "Damp",
         Shown.percent(RustWatch.BARE),
         "Wet iron",
         "Wet slab");
@@ -306,8 +306,8 @@ public final class HabitText {
   /** What stands in the table. */
   static String note() {
     return "kWh and $: the unit's alone, a year; hot week: its kWh in the hottest week. All else:"
-        + " hours of the year. Hot work: working hours warmer than 1 °F above"
-        + " the wished temperature, the first hour counted. Damp iron: "
+        + " hours of the year. Hot work: working hours warmer than counts"
+        + " as held, the first hour counted. Damp: iron at "
         + Shown.percent(RustWatch.DAMP)
         + " relative humidity or more at its face; beside it "
         + Shown.percent(RustWatch.BARE)
