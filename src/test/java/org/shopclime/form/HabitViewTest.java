@@ -59,14 +59,16 @@ class HabitViewTest {
           ChartPanel chart = (ChartPanel) named(view, "chart.habits");
           assertThat(weeks.getItemCount()).isEqualTo(2);
           assertThat(caption.getText()).startsWith("The hottest week of the year, the week from");
-          assertThat(words.getText()).startsWith("Leaving it on costs").contains("85 °F");
+          assertThat(words.getText())
+              .startsWith("Leaving it on costs")
+              .contains(Look.bound("85 °F"));
           Object first = chart.getChart();
           weeks.setSelectedIndex(1);
           assertThat(caption.getText()).startsWith("The damp week of spring");
           assertThat(chart.getChart()).isNotSameAs(first);
           view.show(shop, UnitSystem.SI);
           assertThat(weeks.getSelectedIndex()).isEqualTo(1);
-          assertThat(words.getText()).contains("29.4 °C");
+          assertThat(words.getText()).contains(Look.bound("29.4 °C"));
         });
     assertThat(asked).as("other units ask for no other year").hasValue(1);
   }
