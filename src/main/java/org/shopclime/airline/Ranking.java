@@ -11,8 +11,8 @@ public final class Ranking {
   private Ranking() {}
 
   /**
-   * Ranks places by {@link Criterion}, first to last: pass before fail, then less electricity. A
-   * place that is not safe has no rank and comes last.
+   * Ranks places by {@link Criterion}, first to last: pass before fail, less far off before
+   * farther, then less electricity. A place that is not safe has no rank and comes last.
    *
    * @param places the places; equal ones keep their order
    * @return all of them, the best first
@@ -24,9 +24,9 @@ public final class Ranking {
     for (int i = 0; i < order.size(); i++) {
       Candidate place = order.get(i);
       boolean safe = Criterion.SAFETY.passes(place);
-      // The best is told against the next, all others against the one just before.
+      // The best is told against the next, all others against the best.
       Optional<Candidate> other =
-          order.size() < 2 ? Optional.empty() : Optional.of(order.get(i == 0 ? 1 : i - 1));
+          order.size() < 2 ? Optional.empty() : Optional.of(order.get(i == 0 ? 1 : 0));
       ranked.add(
           new Ranked(
               safe ? Optional.of(i + 1) : Optional.empty(),

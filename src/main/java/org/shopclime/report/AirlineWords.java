@@ -1,6 +1,7 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.shopclime.airline.AirCompressor;
@@ -78,7 +79,29 @@ public final class AirlineWords {
         + room(best)
         + ", and "
         + line(best)
-        + ".";
+        + "."
+        + elsewhere(best);
+  }
+
+  /** Where the unit would hold, if it does not with the best place for the machine. */
+  private String elsewhere(PlaceAnswer best) {
+    if (best.holds() || answer.shop().unit().isEmpty()) {
+      return "";
+    }
+    return answer.places().stream()
+        .filter(place -> place.holds() && place.ranked().rank().isPresent())
+        .min(Comparator.comparingDouble(PlaceAnswer::placePeak))
+        .map(
+            place ->
+                " The unit would hold (at "
+                    + Shown.temperature(place.indoorPeak(), units)
+                    + ") with it here: "
+                    + place.ranked().place().name()
+                    + ". But there it gets "
+                    + Shown.temperature(place.placePeak(), units)
+                    + ", too hot for the machine; larger openings or a stronger fan than assumed, or"
+                    + " nothing but a roof over it outdoors, bring it nearer to the outdoor air.")
+        .orElse("");
   }
 
   private String room(PlaceAnswer place) {
@@ -131,8 +154,8 @@ public final class AirlineWords {
       case SAFETY -> "safe, which " + other + " is not";
       case PLACE_LIMIT ->
           first
-              ? "reaches " + own + ", within the " + limit + " it stands; " + other + " " + its
-              : "reaches " + own + ", above the " + limit + " it stands; " + other + " " + its;
+              ? "reaches " + own + ", within the " + limit + " it can stand; " + other + " " + its
+              : "reaches " + own + ", above the " + limit + " it can stand; " + other + " " + its;
       case SHOP_HOLDS ->
           first
               ? "the shop stays at " + own + "; with " + other + " it reaches " + its

@@ -40,9 +40,10 @@ public final class UnitLimits {
             + " Beyond it the figure at the edge is kept (dotted in the picture); in greater heat a"
             + " real unit gives less than that.");
     lines.add(
-        "Dust counts as "
-            + Shown.percent(unit.airflow().likely())
-            + " of the air still passing the coil. Not counted: wear, a wrong charge, sun on the"
+        (unit.airflow().likely() < 1
+                ? "Dust leaves " + Shown.percent(unit.airflow().likely()) + " of the air"
+                : "The coil counts as clean")
+            + ". Not counted: wear, a wrong charge, sun on the"
             + " outdoor side or its own hot breath drawn in again.");
     return lines;
   }

@@ -157,9 +157,8 @@ class AirPlacesTest {
     for (int i = 0; i < places.size(); i++) {
       Ranking.Ranked ranked = places.get(i).ranked();
       assertThat(ranked.rank()).contains(i + 1);
-      if (i > 0) {
-        assertThat(ranked.reason().against()).contains(places.get(i - 1).ranked().place().name());
-      }
+      String against = places.get(i == 0 ? 1 : 0).ranked().place().name();
+      assertThat(ranked.reason().against()).contains(against);
       assertThat(ranked.place().placePeak()).isEqualTo(places.get(i).placePeak());
     }
     int lastWithin = -1;

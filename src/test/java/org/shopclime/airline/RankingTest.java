@@ -42,11 +42,26 @@ class RankingTest {
     assertThat(ranked.get(0).reason())
         .isEqualTo(new Ranking.Reason(Criterion.ENERGY, 10, 12, Optional.of("fan loop")));
     assertThat(ranked.get(2).reason())
-        .isEqualTo(new Ranking.Reason(Criterion.DRY_LINE, 22, 15, Optional.of("fan loop")));
+        .isEqualTo(new Ranking.Reason(Criterion.DRY_LINE, 22, 15, Optional.of("loop")));
     assertThat(ranked.get(4).reason())
-        .isEqualTo(new Ranking.Reason(Criterion.PLACE_LIMIT, 80, 25, Optional.of("in the room")));
+        .isEqualTo(new Ranking.Reason(Criterion.PLACE_LIMIT, 80, 39, Optional.of("loop")));
     assertThat(ranked.get(5).reason())
         .isEqualTo(new Ranking.Reason(Criterion.SAFETY, 1, 0, Optional.empty()));
+  }
+
+  /** Where none passes, the one that fails by less goes first, but not for less than a step. */
+  @Test
+  void whatFailsByLessGoesFirst() {
+    Candidate loft = place("loft", 61, 25, 15, 5);
+    Candidate fan = place("fan loop", 45, 25, 15, 9);
+    Candidate leanTo = place("lean-to", 44.2, 27.5, 15, 8);
+    Candidate closet = place("closet", 44.6, 29, 15, 7);
+    assertThat(Ranking.of(List.of(loft, closet, leanTo, fan)))
+        .extracting(row -> row.place().name())
+        .containsExactly("fan loop", "lean-to", "closet", "loft");
+    assertThat(Ranking.of(List.of(closet, leanTo, fan)))
+        .extracting(row -> row.reason().criterion())
+        .containsOnly(Criterion.SHOP_HOLDS);
   }
 
   @Test
