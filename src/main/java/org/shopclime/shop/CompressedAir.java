@@ -59,7 +59,7 @@ public record CompressedAir(
             otherwise = "none")
         Optional<Double> tank,
     @Say(
-            label = "Tools",
+            label = "Tools: time they draw air in a working hour",
             help = "Minutes of air in a working hour; all empty: by the part of the time it runs.",
             otherwise = "{}")
         AirTools tools,
