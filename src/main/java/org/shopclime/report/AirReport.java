@@ -1,8 +1,6 @@
 package org.shopclime.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.shopclime.airline.AirlineAnswer;
@@ -35,13 +33,6 @@ public final class AirReport {
       throws IOException {
     Map<String, String> csv = new AirCsv(answer, units).files();
     String text = new AirPage(answer, units, charts).text(csv.keySet());
-    Files.createDirectories(folder);
-    for (Map.Entry<String, String> file : csv.entrySet()) {
-      FileAside.write(
-          folder.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
-    }
-    Path page = folder.resolve(PAGE);
-    FileAside.write(page, text.getBytes(StandardCharsets.UTF_8));
-    return page;
+    return FileAside.report(folder, PAGE, text, csv);
   }
 }

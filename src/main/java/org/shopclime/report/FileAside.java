@@ -1,17 +1,35 @@
 package org.shopclime.report;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Map;
 import java.util.UUID;
 
 /** Writes a file aside, then moves it: a reader never sees half of it. */
 final class FileAside {
 
   private FileAside() {}
+
+  /**
+   * Writes a page and the figures beside it, which come first; other files in the folder stay.
+   *
+   * @return the page
+   */
+  static Path report(Path folder, String page, String text, Map<String, String> figures)
+      throws IOException {
+    Files.createDirectories(folder);
+    for (Map.Entry<String, String> file : figures.entrySet()) {
+      write(folder.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+    }
+    Path written = folder.resolve(page);
+    write(written, text.getBytes(StandardCharsets.UTF_8));
+    return written;
+  }
 
   static void write(Path file, byte[] content) throws IOException {
     Path target = file.toAbsolutePath();

@@ -1,9 +1,8 @@
 package org.shopclime.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.quantity.UnitSystem;
 
@@ -34,10 +33,6 @@ public final class YearReport {
       throws IOException {
     String months = YearCsv.months(answer, units);
     String text = new YearPage(answer, units, charts).text();
-    Files.createDirectories(folder);
-    FileAside.write(folder.resolve(MONTHS), months.getBytes(StandardCharsets.UTF_8));
-    Path page = folder.resolve(PAGE);
-    FileAside.write(page, text.getBytes(StandardCharsets.UTF_8));
-    return page;
+    return FileAside.report(folder, PAGE, text, Map.of(MONTHS, months));
   }
 }
