@@ -244,6 +244,36 @@ public final class ShopYear {
   }
 
   /**
+   * Sets temperatures, sources and flows of outdoor air to their means over the hours before one,
+   * flows as if each room were at its set point; plants are the caller's.
+   *
+   * @param into drivers to set, of that hour's network
+   * @param until 0 to 8,759; December comes before January
+   * @param count how many hours, 1 or more
+   */
+  public void fillMean(Drivers into, int until, int count) {
+    drivers.fillMean(into, until, count);
+    for (int room = 0; room < rooms.size(); room++) {
+      double convective = 0;
+      double radiant = 0;
+      double conductance = 0;
+      double heat = 0;
+      for (int ago = 1; ago <= count; ago++) {
+        int hour = Math.floorMod(until - ago, YearWeather.HOURS);
+        convective += airGain(room, hour);
+        radiant += rooms.get(room).radiant(plan(hour), hour % Profile.HOURS);
+        double flow =
+            inflow(room, cooledTo(room), hour) * MoistAir.humidHeat(outdoorHumidityRatio(hour));
+        conductance += flow;
+        heat += flow * weather.dryBulb(hour);
+      }
+      into.airSource(room, convective / count);
+      into.starSource(room, radiant / count);
+      into.inflow(room, conductance / count, conductance > 0 ? heat / conductance : 0);
+    }
+  }
+
+  /**
    * What radiation by the fourth power of the faces' temperatures, and gaps between panes at them,
    * differ from the network with its constant coefficients.
    *

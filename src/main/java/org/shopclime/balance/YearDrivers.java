@@ -58,4 +58,21 @@ final class YearDrivers implements HourSink {
   void fillFaces(Drivers into, int hour, double[] more) {
     into.faces(faces, 2 * place(0, hour), more);
   }
+
+  /** Sets temperatures and heat to their means over hours of the year, from the last back. */
+  void fillMean(Drivers into, int until, int count) {
+    double[] celsius = new double[chains];
+    double[] watts = new double[2 * chains];
+    for (int ago = 1; ago <= count; ago++) {
+      int hour = Math.floorMod(until - ago, YearWeather.HOURS);
+      for (int i = 0; i < celsius.length; i++) {
+        celsius[i] += boundary[place(0, hour) + i] / count;
+      }
+      for (int i = 0; i < watts.length; i++) {
+        watts[i] += faces[2 * place(0, hour) + i] / count;
+      }
+    }
+    into.boundaries(celsius, 0);
+    into.faces(watts, 0, new double[watts.length]);
+  }
 }

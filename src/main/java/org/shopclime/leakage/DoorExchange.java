@@ -152,7 +152,8 @@ public final class DoorExchange {
 
   /** Fm = [2 / (1 + (dense / light)^(1/3))]^1.5. */
   static double densityFactor(double light, double dense) {
-    return Math.pow(2 / (1 + Math.cbrt(dense / light)), 1.5);
+    double factor = 2 / (1 + Math.cbrt(dense / light));
+    return factor * Math.sqrt(factor);
   }
 
   private static double area(double width, double height) {

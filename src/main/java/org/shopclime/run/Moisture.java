@@ -21,7 +21,7 @@ final class Moisture {
   private static final double ONWARD = (1 - GAMMA) / GAMMA;
 
   /** Longest step, s; longer ones are made of several. */
-  private static final double LONGEST = 1200;
+  private static final double LONGEST = 1800;
 
   /** The same where water falls out of the air: there they are of first order, s. */
   private static final double SHORT = 300;

@@ -12,6 +12,8 @@ final class RadiatedHeat {
   /** How far the radiation taken may move a face from that found, K. */
   static final double CLOSE = 0.05;
 
+  private static final double HALF_HOUR = 1800;
+
   private final ShopYear year;
   private final ModeMarch march;
   private final double[] faces;
@@ -20,15 +22,10 @@ final class RadiatedHeat {
   private double[] taken;
   private double[] found;
 
-  /** Of the last step made, and of the one before. */
+  /** Of the last step made. */
   private double[] made;
 
-  private double[] madeBefore;
-
-  /** Whether the last step, and the one before too, was a long one. */
-  private boolean wasLong;
-
-  private boolean goesOn;
+  private final LikeYesterday day;
 
   RadiatedHeat(ShopYear year, ModeMarch march) {
     this.year = year;
@@ -41,26 +38,32 @@ final class RadiatedHeat {
     taken = new double[allowance.length];
     found = new double[allowance.length];
     made = new double[allowance.length];
-    madeBefore = new double[allowance.length];
+    day = new LikeYesterday(allowance.length);
   }
 
   /** Begins with what the faces of a march radiate in an hour; returns it. */
   double[] startFrom(ModeMarch other, int hour) {
     other.faces(faces);
     year.radiation(faces, hour, made);
-    wasLong = false;
-    goesOn = false;
+    day.forget();
     return made;
   }
 
-  /** From one long step to the next, radiation goes on changing as it did. */
-  void guess(boolean longStep) {
-    if (longStep && goesOn) {
-      for (int e = 0; e < taken.length; e++) {
-        taken[e] = 2 * made[e] - madeBefore[e];
-      }
-    } else {
-      System.arraycopy(made, 0, taken, 0, taken.length);
+  /** An hour begins. */
+  void nextHour() {
+    day.nextHour();
+  }
+
+  /**
+   * Guesses what is radiated in a step: a long one is like that hour the day before, a short one
+   * like the last.
+   *
+   * @param seconds length of the step
+   */
+  void guess(double seconds) {
+    System.arraycopy(made, 0, taken, 0, taken.length);
+    if (seconds > HALF_HOUR) {
+      day.guess(taken);
     }
   }
 
@@ -93,17 +96,8 @@ final class RadiatedHeat {
   }
 
   /** A step was made; what is known best of it is either what it took or what was found after. */
-  void make(boolean longStep, boolean asTaken) {
-    double[] oldest = madeBefore;
-    madeBefore = made;
-    if (asTaken) {
-      made = taken;
-      taken = oldest;
-    } else {
-      made = found;
-      found = oldest;
-    }
-    goesOn = wasLong && longStep;
-    wasLong = longStep;
+  void make(boolean asTaken) {
+    made = day.ofThisHour();
+    System.arraycopy(asTaken ? taken : found, 0, made, 0, made.length);
   }
 }

@@ -38,6 +38,11 @@ final class SeenHumidity {
     newStep();
   }
 
+  /** What a next try would see, kg/kg. */
+  double next() {
+    return next;
+  }
+
   /** Begins a step with what the last one ended with. */
   void newStep() {
     seen = next;

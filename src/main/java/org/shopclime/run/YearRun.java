@@ -15,7 +15,7 @@ import org.shopclime.heat.ModeMarch;
  * the air of a room jumps begins with a step of five minutes. One in which a plant starts, stops or
  * comes to its set point is made of such steps and of quarters in which it does not; one in which
  * the season turns or a set point rises, of twelve. What happens in a step is {@link YearStep}'s.
- * The last month of the year is run before it, so that walls and ground do not begin from a guess.
+ * The last days of the year are run before it, so that walls and ground do not begin from a guess.
  *
  * <p>Error: {@code YearAgainstFullTest} holds it against the full network in steps of five minutes.
  */
@@ -36,7 +36,10 @@ public final class YearRun {
   private static final int QUARTER_STEPS = 3;
 
   /** Days run before the year: what a guess leaves of itself is below 0.01 K then. */
-  private static final int BEFORE = 30;
+  private static final int BEFORE = 20;
+
+  /** Days before these whose means are taken to have lasted: about what walls remember. */
+  private static final int MEAN = 8;
 
   private final ShopYear year;
   private final int before;
@@ -106,12 +109,8 @@ public final class YearRun {
   /** The days before an hour that is told first, December before January. */
   void warmUp(int until) {
     int first = until - before * 24;
-    double start = 0;
-    for (int hour = first; hour < until; hour++) {
-      start += year.weather().dryBulb(inYear(hour)) / (before * 24);
-    }
     now = networks.get(year.networkOf(inYear(first)));
-    now.start(start);
+    now.start(inYear(first), MEAN * 24);
     for (int hour = first; hour < until; hour++) {
       hour(inYear(hour));
     }

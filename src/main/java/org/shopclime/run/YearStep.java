@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.ShopYear;
+import org.shopclime.balance.YearWeather;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
 
@@ -61,12 +62,22 @@ final class YearStep {
 
   private final double[] roomConductance;
 
+  private final double pressure;
+
+  /** Heat and water of gains in the air of each room in this hour, W and kg/s. */
   private final double[] base;
+
+  private final double[] vapour;
   private final double[] inflow;
   private final double[] foundFlow;
 
   /** Temperatures of the air for which the flows were found, °C. */
   private final double[] flowAt;
+
+  /** Mean air of the rooms in the hours before, and what it is likely to be, °C. */
+  private final LikeYesterday airs;
+
+  private final double[] likely;
 
   private final double[] constant;
   private final double[] humidity;
@@ -87,6 +98,7 @@ final class YearStep {
   private boolean fine;
   private boolean whole;
   private double dryBulb;
+  private double outdoorHumidity;
   private double humidHeat;
 
   /** What the unit can do where it is asked for something, in air of this mean, °C. */
@@ -105,7 +117,18 @@ final class YearStep {
   private double fraction;
   private double coil;
 
+  /** Where the water in the room of the unit was last seen to lead, and what was taken out. */
+  private Moisture.Step found;
+
+  private double foundOut;
+  private double foundAt;
+
   private final SeenHumidity humidityAtUnit = new SeenHumidity();
+
+  /** Humidity of the room of the unit in the hours before, kg/kg. */
+  private final LikeYesterday humidities = new LikeYesterday(1);
+
+  private final double[] seen = new double[1];
 
   private final Driers driers;
 
@@ -138,10 +161,14 @@ final class YearStep {
             march, drivers, Math.max(0, cooledByUnit), YearRun.FINE, YearRun.QUARTER);
     march.choose(YearRun.WHOLE);
     roomConductance = march.roomConductances();
+    pressure = year.pressure();
     base = new double[rooms];
+    vapour = new double[rooms];
     inflow = new double[rooms];
     foundFlow = new double[rooms];
     flowAt = new double[rooms];
+    airs = new LikeYesterday(rooms);
+    likely = new double[rooms];
     constant = new double[rooms];
     humidity = new double[rooms];
     heatedTo = new double[rooms];
@@ -155,15 +182,49 @@ final class YearStep {
     }
   }
 
-  void start(double celsius) {
-    march.start(celsius);
-    radiated.startFrom(march, 0);
+  /** Starts as if the means of the hours before had lasted, and forgets what went before. */
+  void start(int until, int count) {
+    airs.forget();
+    humidities.forget();
+    year.fillMean(drivers, until, count);
+    for (int room = 0; room < rooms; room++) {
+      drivers.release(room);
+    }
+    march.startSteady(drivers);
+    double[] held = new double[rooms];
+    for (int room = 0; room < rooms; room++) {
+      held[room] = meanHeld(room, until, count);
+    }
+    for (int room = 0; room < rooms; room++) {
+      if (!Double.isNaN(held[room])) {
+        drivers.hold(room, held[room]);
+      }
+    }
+    march.startSteady(drivers);
+    radiated.startFrom(march, Math.floorMod(until - count, YearWeather.HOURS));
+  }
+
+  /**
+   * Mean air of a room that would float where the march stands, but for its plants; NaN for that.
+   */
+  private double meanHeld(int room, int until, int count) {
+    double free = march.air(room);
+    double mean = 0;
+    for (int ago = 1; ago <= count; ago++) {
+      hour = Math.floorMod(until - ago, YearWeather.HOURS);
+      end = 1;
+      setPoints(room);
+      mean += Math.max(heatedTo[room], Math.min(cooledTo[room], free)) / count;
+    }
+    return mean == free ? Double.NaN : mean;
   }
 
   /** Goes on from the network of another season, into the hour that was begun. */
   void takeOver(YearStep other, Optional<DayLedger> ledger) {
     year.radiate(drivers, hour, radiated.startFrom(other.march, hour));
     march.takeOver(other.march);
+    airs.forget();
+    humidities.forget();
     ledger.ifPresent(books -> books.handedOver += heatHeld() - other.heatHeld());
     able = other.able;
     humidityAtUnit.startFrom(other.humidityAtUnit);
@@ -176,14 +237,19 @@ final class YearStep {
   /** Sets what drives an hour. */
   void begin(int of) {
     hour = of;
+    radiated.nextHour();
+    airs.nextHour();
+    humidities.nextHour();
     year.fill(drivers, of);
     dryBulb = year.weather().dryBulb(of);
-    humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(of));
+    outdoorHumidity = year.outdoorHumidityRatio(of);
+    humidHeat = MoistAir.humidHeat(outdoorHumidity);
     if (blows) {
-      supply = unit.orElseThrow().blown(dryBulb, year.outdoorHumidityRatio(of), year.pressure());
+      supply = unit.orElseThrow().blown(dryBulb, outdoorHumidity, pressure);
     }
     for (int room = 0; room < rooms; room++) {
       base[room] = year.airGain(room, of);
+      vapour[room] = year.latentGain(room, of);
     }
   }
 
@@ -218,14 +284,15 @@ final class YearStep {
     if (cooledByUnit >= 0 && able == null) {
       humidityAtUnit.startFrom(moisture.humidityRatio(cooledByUnit));
     }
-    humidityAtUnit.newStep();
+    guessHumidity();
     entering = Double.NaN;
     entered = 0;
+    guessAir();
     for (int room = 0; room < rooms; room++) {
-      flow(room, march.air(room));
+      flow(room, likely[room]);
       setPoints(room);
     }
-    radiated.guess(!fine);
+    radiated.guess(seconds);
     nearly = false;
     for (int round = 1; ; round++) {
       year.radiate(drivers, hour, radiated.taken());
@@ -266,6 +333,16 @@ final class YearStep {
     }
   }
 
+  private void guessHumidity() {
+    if (whole) {
+      seen[0] = humidityAtUnit.next();
+      humidities.guess(seen);
+      humidityAtUnit.goOnFrom(Math.max(0, seen[0]));
+    } else {
+      humidityAtUnit.newStep();
+    }
+  }
+
   private boolean jumps() {
     for (int room = 0; room < rooms; room++) {
       if (Math.abs(march.jump(room)) > MOST_JUMP) {
@@ -273,6 +350,16 @@ final class YearStep {
       }
     }
     return false;
+  }
+
+  /** Guesses the mean air of a step. */
+  private void guessAir() {
+    for (int room = 0; room < rooms; room++) {
+      likely[room] = march.air(room);
+    }
+    if (whole) {
+      airs.guess(likely);
+    }
   }
 
   private void flow(int room, double celsius) {
@@ -393,8 +480,19 @@ final class YearStep {
 
   private boolean humidityStill() {
     findCoil();
-    return humidityAtUnit.isFound(
-        lookAtWater(cooledByUnit, coil + driers.water(cooledByUnit)).mean());
+    foundOut = coil + driers.water(cooledByUnit);
+    foundAt = march.meanAir(cooledByUnit);
+    found = lookAtWater(cooledByUnit, foundOut);
+    return humidityAtUnit.isFound(found.mean());
+  }
+
+  /** Whether the water of a room was last looked at in the air that the step ended with. */
+  private boolean isFoundFor(int room, double out) {
+    return able != null
+        && room == cooledByUnit
+        && blown == 0
+        && foundOut == out
+        && foundAt == march.meanAir(room);
   }
 
   /** Part of the step the unit runs, and the water it takes out. */
@@ -407,8 +505,8 @@ final class YearStep {
   /** Most water that can be taken out so that no air gets drier than dry, kg/s. */
   private double mostWater(int room) {
     return moisture.coilLimit(room, seconds)
-        + inflow[room] * year.outdoorHumidityRatio(hour)
-        + year.latentGain(room, hour)
+        + inflow[room] * outdoorHumidity
+        + vapour[room]
         - driers.water(room);
   }
 
@@ -419,15 +517,15 @@ final class YearStep {
   private Moisture.Around around(int room) {
     double share = room == cooledByUnit ? blown : 0;
     return new Moisture.Around(
-        supply.mixedHumidity(share, inflow[room], year.outdoorHumidityRatio(hour)),
+        supply.mixedHumidity(share, inflow[room], outdoorHumidity),
         inflow[room] + share * supply.dryAir(),
-        year.latentGain(room, hour),
-        year.pressure(),
+        vapour[room],
+        pressure,
         seconds);
   }
 
   private Moisture.Step lookAtWater(int room, double out) {
-    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(room), year.pressure());
+    double saturated = MoistAir.saturationHumidityRatio(march.meanAir(room), pressure);
     return moisture.look(room, around(room), saturated, out);
   }
 
@@ -518,13 +616,13 @@ final class YearStep {
   }
 
   private Able ask(double enteringDryBulb) {
-    return ask(enteringDryBulb, humidityAtUnit.seenAt(enteringDryBulb, year.pressure()));
+    return ask(enteringDryBulb, humidityAtUnit.seenAt(enteringDryBulb, pressure));
   }
 
   private Able ask(double enteringDryBulb, double seen) {
     if (askedIn != hour || askedDryBulb != enteringDryBulb || askedHumidity != seen) {
-      AirState air = new AirState(enteringDryBulb, seen, year.pressure());
-      answer = unit.orElseThrow().at(dryBulb, year.outdoorHumidityRatio(hour), air);
+      AirState air = new AirState(enteringDryBulb, seen, pressure);
+      answer = unit.orElseThrow().at(dryBulb, outdoorHumidity, air);
       askedIn = hour;
       askedDryBulb = enteringDryBulb;
       askedHumidity = seen;
@@ -611,7 +709,7 @@ final class YearStep {
     if (blows) {
       findBlown();
     }
-    radiated.make(!fine, nearly);
+    radiated.make(nearly);
     double removed = 0;
     march.go(drivers, next);
     for (int room = 0; room < rooms; room++) {
@@ -619,14 +717,18 @@ final class YearStep {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
       }
       double out = (able != null && room == cooledByUnit ? coil : 0) + driers.water(room);
-      Moisture.Step water = lookAtWater(room, out);
+      Moisture.Step water = isFoundFor(room, out) ? found : lookAtWater(room, out);
       humidity[room] = water.mean();
+      if (room == cooledByUnit) {
+        humidities.ofThisHour()[0] = water.mean();
+      }
       if (blown > 0 && room == cooledByUnit) {
         able = ask(march.meanAir(room), humidity[room]);
         fraction = blown;
       }
       moisture.go(room, water, around(room), out, ledger);
       removed -= constant[room];
+      airs.ofThisHour()[room] = march.meanAir(room);
     }
     if (ledger.isPresent()) {
       ledger.get().heat(year.network(year.networkOf(hour)), march, drivers, removed, seconds);
