@@ -14,6 +14,12 @@ final class SeenHumidity {
   /** How far a step leads from what was seen, for each kg/kg by which that is raised, at first. */
   private static final double USUAL_SLOPE = -2;
 
+  /**
+   * Where air answers more steeply, a first try that is near is made nearer still: what it misses
+   * by would come back larger in the next step, and even what is lost to rounding would grow.
+   */
+  private static final double STEEP = -2.2;
+
   private static final double STEEPEST = -50;
   private static final double FLATTEST = -0.5;
 
@@ -79,6 +85,7 @@ final class SeenHumidity {
    * @return whether that was near enough
    */
   boolean isFound(double mean, double near) {
+    boolean isFirst = Double.isNaN(before);
     double missed = mean - seen;
     if (!Double.isNaN(before) && Math.abs(seen - before) > CLOSE) {
       double turned = (missed - missedBefore) / (seen - before);
@@ -87,7 +94,7 @@ final class SeenHumidity {
     before = seen;
     missedBefore = missed;
     next = Math.max(0, seen - missed / slope);
-    if (Math.abs(missed) < near) {
+    if (Math.abs(missed) < near && !(isFirst && slope < STEEP)) {
       return true;
     }
     seen = next;

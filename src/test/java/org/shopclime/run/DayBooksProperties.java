@@ -81,6 +81,12 @@ class DayBooksProperties {
     aCutFaceChangesNoHourOfTheLivedDay(-17102);
   }
 
+  /** In this one what was lost to rounding once grew tenfold from hour to hour. */
+  @Example
+  void aRoomThatAnswersSteeply() {
+    aCutFaceChangesNoHourOfTheLivedDay(-2450157);
+  }
+
   /** A face listed in two parts is the same to the unit. */
   @Property(tries = 30, shrinking = ShrinkingMode.OFF)
   void aCutFaceChangesNoHourOfTheLivedDay(@ForAll long lot) {
