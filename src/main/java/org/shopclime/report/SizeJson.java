@@ -99,7 +99,8 @@ public final class SizeJson {
         .put("basis", new WinterText(answer.winter(), UnitSystem.INCH_POUND).basis())
         .<ObjectNode>set("indoorF", temperature(answer.winter().indoor()))
         .put("lossBtuh", heat(answer.winter().loss()))
-        .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS));
+        .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS))
+        .put("heatPumpBtuh", rounded(answer.winter().pump(), Units::btuh));
     DampJson.put(root, answer);
     AirJson.put(root, answer);
     ArrayNode warnings = root.putArray("warnings");

@@ -39,6 +39,7 @@ public final class YearRun {
   private static final int BEFORE = 30;
 
   private final ShopYear year;
+  private final Optional<Cooling> unit;
   private final int before;
   private final List<YearStep> networks = new ArrayList<>();
   private final Moisture moisture;
@@ -53,6 +54,7 @@ public final class YearRun {
 
   YearRun(ShopYear year, Optional<Cooling> unit, int before) {
     this.year = year;
+    this.unit = unit;
     this.before = before;
     moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
     for (int number = 0; number < year.networks(); number++) {
@@ -132,6 +134,10 @@ public final class YearRun {
     for (int hour = from; hour < to; hour++) {
       hour(hour);
     }
+    unit.ifPresent(
+        pump ->
+            pump.heater()
+                .ifPresent(heater -> PumpHours.tell(result, pump.room(), heater, from, to)));
     return result;
   }
 

@@ -298,6 +298,10 @@ public final class ShopCheck {
 
   /** Each kind of unit has its own figure: capacity, or what it blows. */
   private void figures(CoolingUnit unit) {
+    if (unit.heating().isPresent() && !unit.isHeatPump()) {
+      String text = "has no effect: only a heat pump heats";
+      warnings.add(new Warning("unit.heating", text));
+    }
     if (unit.isEvaporative()) {
       if (unit.pads().isEmpty()) {
         String takes = "what the cooler blows, such as {\"airflow\": \"3000 cfm\"}";
