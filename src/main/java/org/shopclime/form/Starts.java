@@ -110,6 +110,9 @@ final class Starts {
           0,
           1);
     }
+    if (type == Gain.WorkFan.class) {
+      return new Gain.WorkFan("Bench fan", absent(type, "power"), absent(type, "airSpeed"), work);
+    }
     if (type == Gain.Other.class) {
       return new Gain.Other("Something warm", 500, 0.3, 0, work);
     }

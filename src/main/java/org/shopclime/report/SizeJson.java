@@ -68,9 +68,7 @@ public final class SizeJson {
         .set("operativePeakF", temperature(without.operativePeak()));
     worker.put(unitOff, without);
     worker.put(root, day);
-    root.put(
-        "workerAirSpeedMph",
-        rounded(Units.milesPerHour(answer.shop().work().airSpeed()), DECIMALS));
+    root.put("workerAirSpeedMph", rounded(Units.milesPerHour(worker.fastest()), DECIMALS));
     Trace trace = day.trace();
     hours(root, "indoorF", hour -> Units.fahrenheit(trace.air().at(hour)), DECIMALS);
     hours(root, "dewPointF", hour -> Units.fahrenheit(trace.dewPoint().at(hour)), DECIMALS);
