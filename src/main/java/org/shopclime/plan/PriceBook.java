@@ -133,8 +133,9 @@ public record PriceBook(
   }
 
   /**
-   * What cooling and heating of a year cost, on top of what goes through the meter anyway: the unit
-   * first, what it draws to heat on top of it, and an electric heater on top of both.
+   * What cooling, heating and drying of a year cost, on top of what goes through the meter anyway:
+   * the unit first, what it draws to heat on top of it, an electric heater on top of both, and
+   * dehumidifiers on top of all.
    *
    * @param year a year's run; its heating is the heat put in
    * @return cost
@@ -143,15 +144,19 @@ public record PriceBook(
     Use unit = hours(year, (room, hour) -> year.at(Figure.POWER, room, hour));
     Use pump = hours(year, (room, hour) -> year.at(Figure.PUMP_POWER, room, hour));
     Use heat = hours(year, year::missing);
+    Use drier = hours(year, (room, hour) -> year.at(Figure.DRIER_POWER, room, hour));
     Use both = base().plus(unit);
+    Use before = both.plus(pump).plus(fuel.isPresent() ? Use.none() : heat);
     return new YearCost(
         unit,
         pump,
         heat,
+        drier,
         tariff.added(base(), unit, clock),
         tariff.added(both, pump, clock),
         fuel.map(burnt -> burnt.cost(heat))
             .orElseGet(() -> tariff.added(both.plus(pump), heat, clock)),
+        tariff.added(before, drier, clock),
         fuel.map(burnt -> burnt.amount(heat.total())));
   }
 

@@ -6,23 +6,27 @@ import org.shopclime.bill.MonthlyCost;
 import org.shopclime.bill.Use;
 
 /**
- * What a year of cooling and heating costs.
+ * What a year of cooling, heating and drying costs.
  *
  * @param unit electricity the unit draws to cool
  * @param pump electricity it draws to heat; none where it only cools
  * @param heat heat the heater gives; of a heat pump, what that cannot give
+ * @param drier electricity of dehumidifiers
  * @param cooling cost of the unit's electricity to cool
  * @param pumping cost of its electricity to heat
  * @param heater cost of the heater's electricity or fuel
+ * @param drying cost of the dehumidifiers' electricity
  * @param fuel units of fuel bought in the year; empty with an electric heater
  */
 public record YearCost(
     Use unit,
     Use pump,
     Use heat,
+    Use drier,
     MonthlyCost cooling,
     MonthlyCost pumping,
     MonthlyCost heater,
+    MonthlyCost drying,
     Optional<Double> fuel) {
 
   /**
@@ -35,16 +39,16 @@ public record YearCost(
   }
 
   /**
-   * Cooling and heating together.
+   * Cooling, heating and drying together.
    *
    * @return cost by months
    */
   public MonthlyCost all() {
-    return cooling.plus(heating());
+    return cooling.plus(heating()).plus(drying);
   }
 
   /**
-   * Both through the year.
+   * All through the year.
    *
    * @return $
    */
@@ -53,12 +57,12 @@ public record YearCost(
   }
 
   /**
-   * Electricity of unit and heater.
+   * Electricity of unit, heater and dehumidifiers.
    *
    * @return kWh
    */
   public double electricity() {
-    return unit.total() + pump.total() + (fuel.isPresent() ? 0 : heat.total());
+    return unit.total() + pump.total() + drier.total() + (fuel.isPresent() ? 0 : heat.total());
   }
 
   /**

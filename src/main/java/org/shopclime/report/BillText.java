@@ -77,6 +77,10 @@ final class BillText {
     return cost.pump().total() >= NOTHING;
   }
 
+  private boolean dries() {
+    return cost.drier().total() >= NOTHING;
+  }
+
   private boolean heats() {
     return cost.heat().total() >= NOTHING;
   }
@@ -96,6 +100,12 @@ final class BillText {
           dollars(cost.heater().total())
               + (pumps() ? " for " + heater() + " beside it" : " for heating by " + heater()));
     }
+    if (dries()) {
+      parts.add(
+          dollars(cost.drying().total())
+              + (parts.isEmpty() ? " a year" : "")
+              + " for the dehumidifier");
+    }
     return parts.isEmpty() ? "" : " That is about " + Shown.row(parts) + ".";
   }
 
@@ -106,7 +116,7 @@ final class BillText {
   /** Where the prices come from, what they make of the year, and how sure that is. */
   List<String> facts() {
     List<String> facts = new ArrayList<>();
-    if (!draws() && !heats() && !pumps()) {
+    if (!draws() && !heats() && !pumps() && !dries()) {
       return facts;
     }
     facts.add(price() + charge());
@@ -179,6 +189,9 @@ final class BillText {
                           Locale.ROOT, ", %.1f %s", amount, prices.fuel().orElseThrow().unit()))
               .orElse("");
       parts.add("heating by " + heater() + " " + worst(cost.heater()) + burnt);
+    }
+    if (dries()) {
+      parts.add("the dehumidifier " + worst(cost.drying()));
     }
     text.append(String.join("; ", parts));
     text.append(". With prices ")

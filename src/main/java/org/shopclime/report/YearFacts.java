@@ -235,7 +235,7 @@ final class YearFacts {
                 + Shown.line(year.year().roomName(room))
                 + " draws "
                 + kwh(year.kilowattHours(Figure.DRIER_POWER, room))
-                + ", which stand in no other figure here, and takes out "
+                + " beside the unit, and takes out "
                 + Math.round(YearFigures.drierGallons(year, room))
                 + " gal of water.");
       }

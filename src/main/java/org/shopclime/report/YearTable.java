@@ -76,7 +76,7 @@ final class YearTable {
         + Shown.line(year.year().roomName(answer.room()))
         + " above "
         + Shown.temperature(YearFigures.HOT, units)
-        + "; left alone: the same without any cooling and heating. Cost: unit and heating. Rounded parts may miss the sum by"
+        + "; left alone: the same without any cooling and heating. Cost: unit, heating and dehumidifier. Rounded parts may miss the sum by"
         + " one or two.";
   }
 

@@ -14,6 +14,7 @@ import org.shopclime.climate.Climates;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.YearResult.Figure;
 import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Drier;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Examples;
@@ -22,6 +23,7 @@ import org.shopclime.shop.Improvement;
 import org.shopclime.shop.Prices;
 import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.PumpWinter;
+import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.UnitKind;
@@ -309,6 +311,27 @@ class YearBillTest {
     assertThat(odd.bill().cost().pump().total()).isLessThan(heats.bill().cost().pump().total());
     assertThat(odd.warnings()).anyMatch(told -> told.path().equals("unit.heating.hspf2"));
     assertThat(heats.warnings()).noneMatch(told -> told.path().equals("unit.heating.hspf2"));
+  }
+
+  /** Each kWh of a dehumidifier is paid, on top of all else; the rest of the bill is its own. */
+  @Test
+  void aDehumidifierIsPaidFor() {
+    Drier drier = new Drier(16.56 / 86_400, 1.57, 0.5);
+    Shop shop = priced(plain.shop(), Map.of("electricity", new Electricity.Flat(0.2)));
+    Room dried = shop.rooms().get(0).withDehumidifier(Optional.of(drier));
+    List<Room> rooms = new ArrayList<>(shop.rooms());
+    rooms.set(0, dried);
+    YearAnswer answer = year(shop.withRooms(rooms));
+    YearCost cost = answer.bill().cost();
+    double drawn = answer.described().kilowattHours(Figure.DRIER_POWER, 0);
+    assertThat(drawn).isGreaterThan(50);
+    assertThat(cost.drier().total()).isCloseTo(drawn, offset(1e-9));
+    assertThat(cost.drying().total()).isCloseTo(0.2 * drawn, offset(1e-9));
+    assertThat(cost.total())
+        .isCloseTo(cost.cooling().total() + cost.heating().total() + 0.2 * drawn, offset(1e-9));
+    assertThat(cost.electricity())
+        .isCloseTo(cost.unit().total() + cost.heat().total() + drawn, offset(1e-9));
+    assertThat(plain.bill().cost().drying().total()).isZero();
   }
 
   @Test
