@@ -176,6 +176,11 @@ public final class ShopCheck {
         && (room.use() == RoomUse.FLOATING || room.heating() == RoomHeating.NONE)) {
       warnings.add(new Warning(path + ".setBack", "has no effect: nothing heats this room"));
     }
+    if (room.winterAir().humidity().isPresent()
+        && (room.use() == RoomUse.FLOATING || room.heating() == RoomHeating.NONE)) {
+      warnings.add(
+          new Warning(path + ".winterAir.humidity", "has no effect: nothing heats this room"));
+    }
     if (room.use() == RoomUse.FLOATING) {
       String text = "has no effect: a floating room is neither cooled nor heated";
       if (room.cooling() == RoomCooling.IDEAL) {
