@@ -36,6 +36,8 @@ public enum ComponentKind {
   OVEN,
   /** Anything else that gives off heat. */
   OTHER,
+  /** Dehumidifier. */
+  DEHUMIDIFIER,
   /** Heat from a room that is held elsewhere. */
   FROM_ROOM;
 

@@ -1,6 +1,7 @@
 package org.shopclime.balance;
 
 import org.shopclime.envelope.Vapour;
+import org.shopclime.shop.HumidityClass;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomCooling;
 import org.shopclime.shop.RoomHeating;
@@ -12,10 +13,11 @@ import org.shopclime.shop.RoomHeating;
  * <p>In a month as warm as the wished temperature, and on the hot and the humid day, the room is
  * cooled to that temperature and the wished humidity. In a month colder than it is heated to, it is
  * heated; else it is as warm as outdoors. Where it is not cooled its air holds more vapour than
- * outdoors: {@link #EXCESS} at 0 °C and below, falling straight to nothing at 20 °C.
+ * outdoors: {@link #excess} at 0 °C and below, falling straight to nothing at 20 °C; where it is
+ * heated, a relative humidity that the owner tells takes the place of that.
  *
- * <p>Source: ISO 13788:2012, annex A: upper limit of humidity class 2, offices and shops (from
- * memory). A burner without a flue, wet work or drying wood makes far more.
+ * <p>Source: ISO 13788:2012, annex A: upper limits of humidity classes, class 2 (offices and shops)
+ * unless told (from memory). A burner without a flue, wet work or drying wood makes far more.
  *
  * @param room index of the room
  * @param celsius mean air temperature, °C
@@ -24,8 +26,8 @@ import org.shopclime.shop.RoomHeating;
  */
 public record DampRoom(int room, double celsius, double pressure, State state) {
 
-  /** Vapour pressure above outdoors in cold months, Pa. */
-  public static final double EXCESS = 540;
+  /** Step from class to class, Pa. */
+  private static final double STEP = 270;
 
   private static final double WARM = 20;
 
@@ -59,8 +61,30 @@ public record DampRoom(int room, double celsius, double pressure, State state) {
     boolean heats = room.heating() == RoomHeating.IDEAL && time.outdoor() < heated;
     double celsius = heats ? heated : time.outdoor();
     double share = Math.max(0, Math.min(1, (WARM - time.outdoor()) / WARM));
-    double pressure = Math.min(time.outdoorPressure() + EXCESS * share, Vapour.saturation(celsius));
+    double excess = excess(room.winterAir().moisture()) * share;
+    double byClass = Math.min(time.outdoorPressure() + excess, Vapour.saturation(celsius));
+    double pressure =
+        room.winterAir()
+            .humidity()
+            .filter(told -> heats)
+            .map(told -> told * Vapour.saturation(celsius))
+            .orElse(byClass);
     return new DampRoom(index, celsius, pressure, heats ? State.HEATED : State.LEFT);
+  }
+
+  /**
+   * Vapour pressure above outdoors in cold months.
+   *
+   * @param moisture humidity class
+   * @return its upper limit at 0 °C outdoors and below, Pa
+   */
+  public static double excess(HumidityClass moisture) {
+    return switch (moisture) {
+      case CLASS_1 -> STEP;
+      case CLASS_2 -> 2 * STEP;
+      case CLASS_3 -> 3 * STEP;
+      case CLASS_4 -> 4 * STEP;
+    };
   }
 
   /**

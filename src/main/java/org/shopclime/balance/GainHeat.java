@@ -38,6 +38,10 @@ final class GainHeat {
     if (gain instanceof Gain.Oven oven) {
       return box(oven).inRoom(roomCelsius, oven.exhaust());
     }
+    if (gain instanceof Gain.WorkFan fan) {
+      // its own stream carries off the motor's heat, and what moves comes to rest in the room
+      return new HeatGain(fan.power(), 0, 0);
+    }
     Gain.Other other = (Gain.Other) gain;
     double radiant = other.power() * other.radiantFraction();
     return new HeatGain(other.power() - radiant, radiant, other.moisture());
@@ -63,7 +67,7 @@ final class GainHeat {
     if (gain instanceof Gain.Lights) {
       return ComponentKind.LIGHTS;
     }
-    if (gain instanceof Gain.Motor) {
+    if (gain instanceof Gain.Motor || gain instanceof Gain.WorkFan) {
       return ComponentKind.MOTOR;
     }
     if (gain instanceof Gain.Compressor) {

@@ -79,6 +79,9 @@ final class PartDetail {
     if (record instanceof Gain.Oven oven) {
       return Quantities.show(Kind.TEMPERATURE, oven.temperature(), units);
     }
+    if (record instanceof Gain.WorkFan fan) {
+      return FormText.figure(Kind.POWER, fan.power(), units);
+    }
     if (record instanceof Gain.Other other) {
       return FormText.figure(Kind.POWER, other.power(), units);
     }

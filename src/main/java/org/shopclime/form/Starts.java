@@ -37,6 +37,8 @@ import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Pads;
 import org.shopclime.shop.Part;
 import org.shopclime.shop.Prices;
+import org.shopclime.shop.PumpHeat;
+import org.shopclime.shop.PumpWinter;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Schedule;
@@ -108,6 +110,9 @@ final class Starts {
           0,
           1);
     }
+    if (type == Gain.WorkFan.class) {
+      return new Gain.WorkFan("Bench fan", absent(type, "power"), absent(type, "airSpeed"), work);
+    }
     if (type == Gain.Other.class) {
       return new Gain.Other("Something warm", 500, 0.3, 0, work);
     }
@@ -123,6 +128,10 @@ final class Starts {
     if (type == Pads.class) {
       return new Pads(
           Units.cubicMetresPerSecondFromCfm(3000), absent(type, "effectiveness"), Optional.empty());
+    }
+    if (type == PumpHeat.class) {
+      return new PumpHeat(
+          PumpWinter.HEATS, Optional.empty(), Optional.empty(), absent(type, "lowestOutdoor"));
     }
     if (type == Drier.class) {
       double pints = Units.cubicMetresFromGallons(35 / 8.0) * 1000 / 86_400;

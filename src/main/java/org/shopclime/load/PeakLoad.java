@@ -67,7 +67,14 @@ public final class PeakLoad {
   private RoomLoad total(int room, List<Line> lines, AirLoads airLoads) {
     Profile plant = day.plant(room);
     Profile sensible = Profile.of(hour -> airLoads.sensibleTotal(hour) - plant.at(hour));
-    return new RoomLoad(room, model.roomName(room), lines, sensible, airLoads.latentTotal());
+    Profile latent = airLoads.latentTotal();
+    DrierLoad drier = DrierLoad.of(model, room, airLoads);
+    return new RoomLoad(
+        room,
+        model.roomName(room),
+        lines,
+        sensible.plus(drier.sensible()),
+        latent.plus(drier.latent()));
   }
 
   private RoomLoad room(int room) {
@@ -83,6 +90,7 @@ public final class PeakLoad {
         lines.add(line(room, id, lineOf, airLoads));
       }
     }
+    DrierLoad.of(model, room, airLoads).line().ifPresent(lines::add);
     return total(room, lines, airLoads);
   }
 

@@ -133,40 +133,43 @@ public record PriceBook(
   }
 
   /**
-   * What cooling and heating of a year cost, on top of what goes through the meter anyway: the unit
-   * first, an electric heater on top of it.
+   * What cooling, heating and drying of a year cost, on top of what goes through the meter anyway:
+   * the unit first, what it draws to heat on top of it, an electric heater on top of both, and
+   * dehumidifiers on top of all.
    *
    * @param year a year's run; its heating is the heat put in
    * @return cost
    */
   public YearCost cost(YearResult year) {
-    return cost(hours(year, Figure.POWER), hours(year, Figure.HEATING));
-  }
-
-  /**
-   * The same for uses known otherwise.
-   *
-   * @param unit electricity of the unit
-   * @param heat heat the heater gives
-   * @return cost
-   */
-  public YearCost cost(Use unit, Use heat) {
-    Use base = base();
+    Use unit = hours(year, (room, hour) -> year.at(Figure.POWER, room, hour));
+    Use pump = hours(year, (room, hour) -> year.at(Figure.PUMP_POWER, room, hour));
+    Use heat = hours(year, year::missing);
+    Use drier = hours(year, (room, hour) -> year.at(Figure.DRIER_POWER, room, hour));
+    Use both = base().plus(unit);
+    Use before = both.plus(pump).plus(fuel.isPresent() ? Use.none() : heat);
     return new YearCost(
         unit,
+        pump,
         heat,
-        tariff.added(base, unit, clock),
+        drier,
+        tariff.added(base(), unit, clock),
+        tariff.added(both, pump, clock),
         fuel.map(burnt -> burnt.cost(heat))
-            .orElseGet(() -> tariff.added(base.plus(unit), heat, clock)),
+            .orElseGet(() -> tariff.added(both.plus(pump), heat, clock)),
+        tariff.added(before, drier, clock),
         fuel.map(burnt -> burnt.amount(heat.total())));
   }
 
-  private static Use hours(YearResult year, Figure figure) {
-    int rooms = year.year().rooms();
+  /** Tells the mean of a room's hour, W. */
+  private interface RoomHour {
+    double watts(int room, int hour);
+  }
+
+  private static Use hours(YearResult year, RoomHour told) {
     double[] hours = new double[YearWeather.HOURS];
-    for (int room = 0; room < rooms; room++) {
+    for (int room = 0; room < year.year().rooms(); room++) {
       for (int hour = 0; hour < hours.length; hour++) {
-        hours[hour] += year.at(figure, room, hour) / WATTS_PER_KILOWATT;
+        hours[hour] += told.watts(room, hour) / WATTS_PER_KILOWATT;
       }
     }
     return Use.hourly(hour -> hours[hour]);

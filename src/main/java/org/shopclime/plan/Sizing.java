@@ -23,6 +23,7 @@ import org.shopclime.run.UnitSearch;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Pads;
+import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
@@ -33,7 +34,7 @@ import org.shopclime.shop.Warning;
 public final class Sizing {
 
   /** Efficiency of the units tried where the shop has none: CEER 10.9 BTU/Wh. */
-  private static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
+  static final double USUAL_CEER = 10.9 * 2326 * 0.45359237 / 3600;
 
   /** What a size that holds mostly has over the load: where the search for it begins. */
   private static final double USUAL_RESERVE = 1.1;
@@ -293,7 +294,12 @@ public final class Sizing {
     ShopModel model = ShopModel.heating(shop, day, design, climate.winter().wind());
     double indoor = shop.work().winterTemperature();
     double loss = WinterLoss.of(model, indoor);
-    return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss));
+    OptionalDouble pump =
+        cooling(shop)
+            .filter(Cooling::heats)
+            .map(unit -> OptionalDouble.of(unit.heatAt(indoor, design)))
+            .orElseGet(OptionalDouble::empty);
+    return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss), pump);
   }
 
   private static DoubleFunction<Cooling> units(Shop shop, Cooling.Dust dust) {
@@ -317,10 +323,19 @@ public final class Sizing {
     }
     Cooling.Label label =
         owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
-    return Cooling.of(
-        kind(owned.kind()),
-        room,
-        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely(), dust));
+    Cooling.Plate plate =
+        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely(), dust);
+    return owned
+        .winterHeat()
+        .map(heat -> Cooling.heatPump(kind(owned.kind()), room, plate, heat(capacity, heat)))
+        .orElseGet(() -> Cooling.of(kind(owned.kind()), room, plate));
+  }
+
+  private static Cooling.Heat heat(double capacity, PumpHeat told) {
+    return new Cooling.Heat(
+        told.capacity().orElse(capacity),
+        told.hspf2().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+        told.lowestOutdoor());
   }
 
   private static Cooling.Kind kind(UnitKind kind) {

@@ -6,8 +6,12 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.shopclime.bill.Course;
 import org.shopclime.bill.Use;
+import org.shopclime.run.Cooling;
 import org.shopclime.run.PumpYear;
 import org.shopclime.run.YearResult;
+import org.shopclime.run.YearResult.Figure;
+import org.shopclime.run.YearRun;
+import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Prices;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.UnitKind;
@@ -19,22 +23,27 @@ import org.shopclime.shop.UnitKind;
  * @param window the unit and the heater it needs beside it
  * @param breakEven what a heat pump at its price may cost to run, $ a year at today's prices; below
  *     0 where it loses even if it runs for nothing; nothing where it has no price
- * @param pump a usual heat pump of the same size; nothing where it has no price, or the unit is one
+ * @param pump the shop's own heat pump, or beside a window unit a usual one of the same size;
+ *     nothing where it has no price
  */
 public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump) {
 
+  private static final double WATTS_PER_KILOWATT = 1000;
+
   /**
-   * A usual heat pump of variable speed in place of the unit and its heater.
+   * A heat pump in place of a window unit and its heater: a usual one of variable speed, or the
+   * shop's own.
    *
    * @param course what it costs
    * @param cooling electricity for cooling, kWh a year
    * @param heating electricity for heating, kWh a year
    * @param heat heat it is asked for, kWh a year
-   * @param resistance the part of that heat which electric resistance gives, kWh a year
+   * @param resistance the part of that heat which heaters give, kWh a year
    * @param ahead first year by whose end the dearer to buy has cost less, at today's prices, and
    *     with energy as cheap and as dear as the band has it; nothing if never
    * @param gain what the heat pump gains over the years against the unit, $ of today; below 0 where
    *     it loses
+   * @param owned whether it is the shop's own, with the heater beside it
    */
   public record Pump(
       Course course,
@@ -43,7 +52,8 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
       double heat,
       double resistance,
       Ahead ahead,
-      double gain) {}
+      double gain,
+      boolean owned) {}
 
   /**
    * First year by whose end the dearer one to buy has cost less.
@@ -55,7 +65,8 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
   public record Ahead(OptionalInt today, OptionalInt cheap, OptionalInt dear) {}
 
   /**
-   * What is known of a shop.
+   * What is known of a shop. Of one that has a heat pump, the window unit is a usual one of the
+   * same size, run through the same year.
    *
    * @param shop the shop
    * @param prices its prices
@@ -68,30 +79,52 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
     if (costs.windowUnit().isEmpty() || !(cost.unit().total() > 0)) {
       return Optional.empty();
     }
-    boolean burns = prices.fuel().isPresent();
-    PlantChoice window =
-        new PlantChoice(
-            "a window unit with its heater",
-            List.of(
-                new Course.Purchase(costs.windowUnit().get(), (int) costs.windowUnitYears()),
-                new Course.Purchase(costs.heater().orElse(0.0), (int) costs.heaterYears())),
-            cost.unit(),
-            burns ? Use.none() : cost.heat(),
-            burns ? cost.heat().total() : 0);
-    Course course = PlantComparison.course(prices, window);
+    CoolingUnit unit = shop.unit().orElseThrow();
+    Course window =
+        window(prices, costs, unit.isHeatPump() ? inPlaceOfPump(shop, prices, year) : cost);
     OptionalDouble breakEven =
         costs.heatPump().isEmpty()
             ? OptionalDouble.empty()
             : OptionalDouble.of(
-                new Course("a heat pump", bought(costs), 0).breakEven(course, prices.outlook()));
-    boolean isWindow = shop.unit().map(unit -> unit.kind() == UnitKind.WINDOW).orElse(false);
+                new Course("a heat pump", bought(costs), 0).breakEven(window, prices.outlook()));
+    boolean compares = unit.kind() == UnitKind.WINDOW || unit.winterHeat().isPresent();
     return Optional.of(
         new ToBuy(
-            course,
+            window,
             breakEven,
-            isWindow && costs.heatPump().isPresent()
-                ? Optional.of(pump(shop, prices, year, course))
+            compares && costs.heatPump().isPresent()
+                ? Optional.of(
+                    unit.isHeatPump()
+                        ? own(shop, prices, cost, year, window)
+                        : usual(shop, prices, year, window))
                 : Optional.empty()));
+  }
+
+  /** The year with a usual window unit of the same size. */
+  private static YearCost inPlaceOfPump(Shop shop, PriceBook prices, YearResult year) {
+    Cooling window =
+        Cooling.window(
+            Sizing.room(shop),
+            shop.unit().orElseThrow().capacity(),
+            Sizing.USUAL_CEER,
+            Cooling.Label.CEER,
+            1);
+    return prices.cost(YearRun.of(year.year(), Optional.of(window)));
+  }
+
+  private static Course window(PriceBook prices, Prices.FirstCosts costs, YearCost cost) {
+    boolean burns = prices.fuel().isPresent();
+    return PlantComparison.course(
+        prices,
+        new PlantChoice(
+            "a window unit with its heater",
+            List.of(
+                new Course.Purchase(
+                    costs.windowUnit().orElseThrow(), (int) costs.windowUnitYears()),
+                new Course.Purchase(costs.heater().orElse(0.0), (int) costs.heaterYears())),
+            cost.unit(),
+            burns ? Use.none() : cost.heat(),
+            burns ? cost.heat().total() : 0));
   }
 
   private static List<Course.Purchase> bought(Prices.FirstCosts costs) {
@@ -99,28 +132,72 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
         new Course.Purchase(costs.heatPump().orElseThrow(), (int) costs.heatPumpYears()));
   }
 
-  private static Pump pump(Shop shop, PriceBook prices, YearResult year, Course window) {
-    PumpYear run =
-        PumpYear.of(year.year(), Sizing.room(shop), shop.unit().orElseThrow().capacity());
+  private static Pump usual(Shop shop, PriceBook prices, YearResult year, Course window) {
+    int room = Sizing.room(shop);
+    PumpYear run = PumpYear.of(year.year(), room, shop.unit().orElseThrow().capacity());
+    Use others = othersHeat(year, room);
+    boolean burns = prices.fuel().isPresent();
     PlantChoice pump =
         new PlantChoice(
             "a heat pump",
             bought(shop.prices().firstCosts()),
             Use.hourly(run::cooling),
-            Use.hourly(run::heating),
-            0);
+            burns ? Use.hourly(run::heating) : Use.hourly(run::heating).plus(others),
+            burns ? others.total() : 0);
+    double rest = others.total();
+    return pump(prices, pump, window, run.heat() + rest, run.resistance() + rest, false);
+  }
+
+  /** Heat of the rooms that the pump does not heat; their heaters stay. */
+  private static Use othersHeat(YearResult year, int room) {
+    return Use.hourly(
+        hour -> {
+          double watts = 0;
+          for (int other = 0; other < year.year().rooms(); other++) {
+            watts += other == room ? 0 : year.at(Figure.HEATING, other, hour);
+          }
+          return watts / WATTS_PER_KILOWATT;
+        });
+  }
+
+  /** The shop's own, with the heater it has beside it. */
+  private static Pump own(
+      Shop shop, PriceBook prices, YearCost cost, YearResult year, Course window) {
+    boolean burns = prices.fuel().isPresent();
+    PlantChoice pump =
+        new PlantChoice(
+            "a heat pump",
+            bought(shop.prices().firstCosts()),
+            cost.unit(),
+            burns ? cost.pump() : cost.pump().plus(cost.heat()),
+            burns ? cost.heat().total() : 0);
+    double heat = 0;
+    for (int room = 0; room < year.year().rooms(); room++) {
+      heat += year.kilowattHours(Figure.HEATING, room);
+    }
+    return pump(prices, pump, window, heat, cost.heat().total(), true);
+  }
+
+  private static Pump pump(
+      PriceBook prices,
+      PlantChoice pump,
+      Course window,
+      double heat,
+      double resistance,
+      boolean owned) {
     Course course = PlantComparison.course(prices, pump);
     PlantComparison compared = PlantComparison.of(prices, window, course);
     return new Pump(
         course,
         pump.cooling().total(),
         pump.heating().total(),
-        run.heat(),
-        run.resistance(),
+        heat,
+        resistance,
         new Ahead(
             compared.firstYearAhead(1),
             compared.firstYearAheadLow(),
             compared.firstYearAheadHigh()),
-        window.presentCost(prices.outlook()) - course.presentCost(prices.outlook()));
+        window.presentCost(prices.outlook()) - course.presentCost(prices.outlook()),
+        owned);
   }
 }

@@ -117,15 +117,20 @@ public record YearAnswer(
    * What heats a room.
    *
    * @param of index of the room
-   * @return plant that acts in it; never the unit, which only cools
+   * @return plant that acts in it; the unit where it is a heat pump, whatever helps it
    */
   public Plant heating(int of) {
-    return described.year().isHeated(of) ? Plant.IDEAL : Plant.NONE;
+    if (!described.year().isHeated(of)) {
+      return Plant.NONE;
+    }
+    return unit.filter(owned -> owned.room() == of && owned.heats()).isPresent()
+        ? Plant.UNIT
+        : Plant.IDEAL;
   }
 
   /** What acts in a room. */
   public enum Plant {
-    /** The shop's cooling unit. */
+    /** The shop's unit. */
     UNIT,
     /** A plant that always gives what the set point takes. */
     IDEAL,

@@ -3,6 +3,7 @@ package org.shopclime.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.shopclime.balance.GainWarnings;
 import org.shopclime.balance.ShopYear;
@@ -201,6 +202,19 @@ public final class Yearly {
                   + shop.rooms().get(told).name()
                   + "\", is not to be cooled by it through the year."));
     }
+    unit.flatMap(Yearly::oddLabel).ifPresent(warnings::add);
     return warnings;
+  }
+
+  private static Optional<Warning> oddLabel(Cooling unit) {
+    OptionalDouble held = unit.heldAt47();
+    return held.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "unit.heating.hspf2",
+                "No usual heat pump of that heat at 47 °F makes this label; "
+                    + held.getAsDouble()
+                    + " W of heat for each watt there are taken, the nearest."));
   }
 }

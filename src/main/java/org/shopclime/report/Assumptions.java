@@ -9,11 +9,13 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Pads;
+import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.ScheduleText;
@@ -22,6 +24,7 @@ import org.shopclime.shop.Span;
 import org.shopclime.shop.SpanPlace;
 import org.shopclime.shop.Unknowns;
 import org.shopclime.shop.Words;
+import org.shopclime.unit.DuctlessHeatPump;
 
 /** What an answer rests on, in sentences. */
 final class Assumptions {
@@ -191,7 +194,22 @@ final class Assumptions {
         + (unit.label() == EfficiencyLabel.CEER ? "CEER" : "EER")
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
-        + " of the air still passes the coil.";
+        + " of the air still passes the coil."
+        + unit.winterHeat().map(heat -> " " + winter(unit, heat)).orElse("");
+  }
+
+  private String winter(CoolingUnit unit, PumpHeat heat) {
+    return "In winter it heats: "
+        + Shown.power(heat.capacity().orElse(unit.capacity()), units)
+        + " at "
+        + temperature(DuctlessHeatPump.RATED_OUTDOOR)
+        + ", "
+        + heat.hspf2()
+            .map(told -> "HSPF2 of " + Quantities.show(Kind.EFFICIENCY, told, units))
+            .orElse(Cooling.USUAL_COP + " W of heat for each watt there")
+        + ", down to "
+        + temperature(heat.lowestOutdoor())
+        + "; beyond that a heater.";
   }
 
   private String pads(CoolingUnit unit, Pads pads) {

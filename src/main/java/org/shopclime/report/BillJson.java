@@ -33,6 +33,7 @@ final class BillJson {
     put(json, "costUsd", "monthlyCostUsd", cost.all());
     put(json, "unitCostUsd", "monthlyUnitCostUsd", cost.cooling());
     put(json, "heatingCostUsd", "monthlyHeatingCostUsd", cost.heating());
+    put(json, "dehumidifierCostUsd", "monthlyDehumidifierCostUsd", cost.drying());
     json.put("costLowUsd", rounded(bill.low()));
     json.put("costHighUsd", rounded(bill.high()));
     json.put("unitPriceUsdPerKwh", rounded(cost.unitPrice()));

@@ -23,6 +23,7 @@ import org.shopclime.plan.ToBuy;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.plan.YearBill;
 import org.shopclime.plan.YearCost;
+import org.shopclime.run.Cooling;
 import org.shopclime.run.PumpYear;
 import org.shopclime.shop.EfficiencyLabel;
 
@@ -72,6 +73,14 @@ final class BillText {
     return cost.unit().total() >= NOTHING;
   }
 
+  private boolean pumps() {
+    return cost.pump().total() >= NOTHING;
+  }
+
+  private boolean dries() {
+    return cost.drier().total() >= NOTHING;
+  }
+
   private boolean heats() {
     return cost.heat().total() >= NOTHING;
   }
@@ -80,10 +89,22 @@ final class BillText {
   String sentence() {
     List<String> parts = new ArrayList<>();
     if (draws()) {
-      parts.add(dollars(cost.cooling().total()) + " a year for the unit");
+      parts.add(
+          dollars(cost.cooling().total()) + " a year for the unit" + (pumps() ? " to cool" : ""));
+    }
+    if (pumps()) {
+      parts.add(dollars(cost.pumping().total()) + " for it to heat");
     }
     if (heats()) {
-      parts.add(dollars(cost.heating().total()) + " for heating by " + heater());
+      parts.add(
+          dollars(cost.heater().total())
+              + (pumps() ? " for " + heater() + " beside it" : " for heating by " + heater()));
+    }
+    if (dries()) {
+      parts.add(
+          dollars(cost.drying().total())
+              + (parts.isEmpty() ? " a year" : "")
+              + " for the dehumidifier");
     }
     return parts.isEmpty() ? "" : " That is about " + Shown.row(parts) + ".";
   }
@@ -95,7 +116,7 @@ final class BillText {
   /** Where the prices come from, what they make of the year, and how sure that is. */
   List<String> facts() {
     List<String> facts = new ArrayList<>();
-    if (!draws() && !heats()) {
+    if (!draws() && !heats() && !pumps() && !dries()) {
       return facts;
     }
     facts.add(price() + charge());
@@ -154,7 +175,10 @@ final class BillText {
     StringBuilder text = new StringBuilder("Cost: ");
     List<String> parts = new ArrayList<>();
     if (draws()) {
-      parts.add("the unit " + worst(cost.cooling()));
+      parts.add("the unit " + (pumps() ? "to cool " : "") + worst(cost.cooling()));
+    }
+    if (pumps()) {
+      parts.add("the unit to heat " + worst(cost.pumping()));
     }
     if (heats()) {
       String burnt =
@@ -164,7 +188,10 @@ final class BillText {
                       String.format(
                           Locale.ROOT, ", %.1f %s", amount, prices.fuel().orElseThrow().unit()))
               .orElse("");
-      parts.add("heating by " + heater() + " " + worst(cost.heating()) + burnt);
+      parts.add("heating by " + heater() + " " + worst(cost.heater()) + burnt);
+    }
+    if (dries()) {
+      parts.add("the dehumidifier " + worst(cost.drying()));
     }
     text.append(String.join("; ", parts));
     text.append(". With prices ")
@@ -236,11 +263,15 @@ final class BillText {
   private String pump(ToBuy.Pump pump) {
     Outlook outlook = prices.outlook();
     String years = outlook.years() + " years";
-    return "A usual one of the same size ("
-        + Math.round(PumpYear.EER)
-        + " BTU/Wh, "
-        + PumpYear.COP
-        + " times its power as heat at 47 °F) would draw about "
+    String which =
+        pump.owned()
+            ? "Yours draws about "
+            : "A usual one of the same size ("
+                + Math.round(PumpYear.EER)
+                + " BTU/Wh, "
+                + Cooling.USUAL_COP
+                + " times its power as heat at 47 °F) would draw about ";
+    return which
         + Shown.grouped(Math.round(pump.cooling()))
         + " kWh for cooling and "
         + Shown.grouped(Math.round(pump.heating()))
@@ -248,7 +279,10 @@ final class BillText {
         + Shown.grouped(Math.round(pump.heat()))
         + " kWh of heat"
         + (pump.resistance() >= 1
-            ? ", " + Shown.grouped(Math.round(pump.resistance())) + " kWh of it by resistance"
+            ? ", "
+                + Shown.grouped(Math.round(pump.resistance()))
+                + " kWh of it by "
+                + (pump.owned() ? heater() : "resistance")
             : "")
         + ": "
         + dollars(pump.course().yearlyCost())

@@ -8,9 +8,11 @@ import org.shopclime.plan.DampAnswer;
 import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.HumidityClass;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.Words;
 
 /** Damp in the walls, in sentences: what was found, what was taken, what is left out. */
 public final class DampText {
@@ -59,6 +61,27 @@ public final class DampText {
     return lines;
   }
 
+  /** What was taken of moisture in winter. */
+  private static String moisture(Room room) {
+    HumidityClass moisture = room.winterAir().moisture();
+    String byClass =
+        "vapor of up to "
+            + Math.round(DampRoom.excess(moisture))
+            + " Pa above outdoors (ISO 13788, "
+            + Words.of(moisture)
+            + (moisture == HumidityClass.CLASS_2 ? ": offices and shops" : "")
+            + "; a burner without a flue, wet work or drying wood makes far more)";
+    return room.winterAir()
+        .humidity()
+        .map(
+            told ->
+                "the humidity of "
+                    + Shown.percent(told)
+                    + " you typed while it is heated, else "
+                    + byClass)
+        .orElse(byClass);
+  }
+
   /** What was taken of the air on both sides. */
   static String taken(Shop shop, DampAnswer damp, UnitSystem units) {
     Room room =
@@ -76,10 +99,9 @@ public final class DampText {
         + (months
             ? " and in months whose mean is as warm as that; heated to "
                 + Shown.temperature(winter, units)
-                + " in colder months, with vapor of up to "
-                + Math.round(DampRoom.EXCESS)
-                + " Pa above outdoors (ISO 13788, class 2: offices and shops; a burner without a"
-                + " flue, wet work or drying wood makes far more); else as outdoors."
+                + " in colder months, with "
+                + moisture(room)
+                + "; else as outdoors."
             : "; the climate tables have no months for this place.")
         + " An attic holds as much vapor as outdoors.";
   }

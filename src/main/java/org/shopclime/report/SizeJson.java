@@ -68,9 +68,7 @@ public final class SizeJson {
         .set("operativePeakF", temperature(without.operativePeak()));
     worker.put(unitOff, without);
     worker.put(root, day);
-    root.put(
-        "workerAirSpeedMph",
-        rounded(Units.milesPerHour(answer.shop().work().airSpeed()), DECIMALS));
+    root.put("workerAirSpeedMph", rounded(Units.milesPerHour(worker.fastest()), DECIMALS));
     Trace trace = day.trace();
     hours(root, "indoorF", hour -> Units.fahrenheit(trace.air().at(hour)), DECIMALS);
     hours(root, "dewPointF", hour -> Units.fahrenheit(trace.dewPoint().at(hour)), DECIMALS);
@@ -99,7 +97,8 @@ public final class SizeJson {
         .put("basis", new WinterText(answer.winter(), UnitSystem.INCH_POUND).basis())
         .<ObjectNode>set("indoorF", temperature(answer.winter().indoor()))
         .put("lossBtuh", heat(answer.winter().loss()))
-        .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS));
+        .put("heaterWatts", rounded(answer.winter().heater(), DECIMALS))
+        .put("heatPumpBtuh", rounded(answer.winter().pump(), Units::btuh));
     DampJson.put(root, answer);
     AirJson.put(root, answer);
     ArrayNode warnings = root.putArray("warnings");

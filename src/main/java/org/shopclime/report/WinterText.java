@@ -5,6 +5,7 @@ import org.shopclime.plan.WinterAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.run.HeaterSize;
 
 /** What the winter figures say, and which cold they rest on. */
 final class WinterText {
@@ -28,7 +29,27 @@ final class WinterText {
         + " is lost; an electric heater of "
         + Quantities.show(Kind.POWER, winter.heater(), UnitSystem.SI)
         + " covers it. "
+        + pump()
         + basis();
+  }
+
+  /** What a heat pump gives of it, and what must help. */
+  private String pump() {
+    if (winter.pump().isEmpty()) {
+      return "";
+    }
+    double gives = winter.pump().getAsDouble();
+    if (winter.beside() == 0) {
+      return "The heat pump can give "
+          + Shown.power(gives, units)
+          + " then, so nothing must help it. ";
+    }
+    return (gives > 0
+            ? "The heat pump gives " + Shown.power(gives, units) + " of it"
+            : "The heat pump stands still in such cold")
+        + ", so an electric heater of "
+        + Quantities.show(Kind.POWER, HeaterSize.covering(winter.beside()), UnitSystem.SI)
+        + " must help it. ";
   }
 
   /** Where the cold comes from. */

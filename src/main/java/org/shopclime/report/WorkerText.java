@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.shopclime.air.HeatIndex;
 import org.shopclime.balance.Profile;
+import org.shopclime.balance.WorkerAir;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
@@ -14,6 +15,7 @@ import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.WorkerHeat;
+import org.shopclime.shop.Gain;
 
 /** The heat on the worker in working hours, in words and figures. Never calls anything safe. */
 final class WorkerText {
@@ -40,13 +42,13 @@ final class WorkerText {
   private final SizeAnswer answer;
   private final WallClock clock;
   private final List<Integer> working;
-  private final double speed;
+  private final Profile speed;
 
   WorkerText(SizeAnswer answer) {
     this.answer = answer;
     this.clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
     this.working = clock.working();
-    this.speed = answer.shop().work().airSpeed();
+    this.speed = WorkerAir.of(answer.shop(), answer.core().room(), answer.core().hotDay().date());
   }
 
   /** One fact; nothing where nobody works. */
@@ -67,13 +69,39 @@ final class WorkerText {
             + both(heat, units)
             + without
             + " (air moving at "
-            + Quantities.show(Kind.SPEED, speed, units)
+            + moving(heat, units)
             + ")."
             + (index > HeatIndex.CHART_END
                 ? " That heat index lies past the end of the Weather Service's chart."
                 : "")
+            + fans()
             + fan(told, heat, units)
             + CAUTION);
+  }
+
+  /** The speed in the worst hour. */
+  private String moving(WorkerHeat heat, UnitSystem units) {
+    int hour = WorkerHeat.worst(heat.wetBulbGlobe(), working).orElseThrow();
+    return Quantities.show(Kind.SPEED, speed.at(hour), units);
+  }
+
+  /** What the fans over the worker are, and what not. */
+  private String fans() {
+    List<Gain.WorkFan> fans = WorkerAir.fans(answer.shop(), answer.core().room());
+    if (fans.isEmpty()) {
+      return "";
+    }
+    double watts = fans.stream().mapToDouble(Gain.WorkFan::power).sum();
+    return " "
+        + Shown.row(fans.stream().map(each -> Shown.line(each.name())).toList())
+        + ": air movement as comfort, not cooling; the "
+        + Quantities.show(Kind.POWER, watts, UnitSystem.SI)
+        + " drawn stay in the room as heat.";
+  }
+
+  /** The fastest the air moves while work goes on, m/s. */
+  double fastest() {
+    return working.stream().mapToDouble(speed::at).max().orElse(answer.shop().work().airSpeed());
   }
 
   private String both(WorkerHeat heat, UnitSystem units) {
@@ -94,7 +122,7 @@ final class WorkerText {
       return " In air this hot a fan is no remedy.";
     }
     double gained =
-        speed >= FAN
+        fastest() >= FAN
             ? 0
             : peak(heat.wetBulbGlobe()) - peak(WorkerHeat.of(told.trace(), FAN).wetBulbGlobe());
     return gained < LITTLE

@@ -14,6 +14,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.plan.YearAnswer;
+import org.shopclime.plan.YearAnswer.Plant;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.YearResult;
 import org.shopclime.run.YearResult.Figure;
@@ -98,8 +99,15 @@ public final class YearCsv {
             + degree
             + ", heat and power in W. outdoor: dry bulb. Of each room: air, operative (mean of air"
             + " and radiant), dewPoint of its air, heating (heat put in), cooling (sensible heat"
-            + " taken out), latent (as water, by the unit), unitPower (electricity the unit draws).");
+            + " taken out), latent (as water, by the unit), unitPower (electricity the unit draws"
+            + (pumps() ? " to cool)." : ").")
+            + (pumps() ? " unitHeatingPower: electricity it draws to heat." : ""));
     return head;
+  }
+
+  /** Whether the unit heats too; only then is there a column for what it draws then. */
+  private boolean pumps() {
+    return answer.unit().filter(unit -> answer.heating(unit.room()) == Plant.UNIT).isPresent();
   }
 
   private List<String> headings() {
@@ -115,6 +123,9 @@ public final class YearCsv {
       headings.add(name + "coolingW");
       headings.add(name + "latentW");
       headings.add(name + "unitPowerW");
+      if (pumps()) {
+        headings.add(name + "unitHeatingPowerW");
+      }
     }
     return headings;
   }
@@ -139,6 +150,9 @@ public final class YearCsv {
       row.add(number(year.at(Figure.COOLING, room, hour)));
       row.add(number(year.at(Figure.LATENT, room, hour)));
       row.add(number(year.at(Figure.POWER, room, hour)));
+      if (pumps()) {
+        row.add(number(year.at(Figure.PUMP_POWER, room, hour)));
+      }
     }
     return row;
   }
@@ -147,34 +161,54 @@ public final class YearCsv {
     YearFigures figures = new YearFigures(answer);
     StringBuilder text = new StringBuilder();
     try (CSVPrinter rows = new CSVPrinter(text, CSVFormat.RFC4180)) {
-      rows.printRecord(
-          "month",
-          "outdoorMean" + degree,
-          "heatingKwh",
-          "coolingKwh",
-          "latentKwh",
-          "unitKwh",
-          "workHoursAbove85FH",
-          "leftAloneWorkHoursAbove85FH",
-          "unitCostUsd",
-          "heatingCostUsd");
+      rows.printRecord(monthHeadings());
       for (int month = 1; month <= YearFigures.MONTHS; month++) {
-        rows.printRecord(
-            month,
-            temperature(figures.meanOutdoor(month)),
-            number(figures.total(Figure.HEATING, month)),
-            number(figures.total(Figure.COOLING, month)),
-            number(figures.total(Figure.LATENT, month)),
-            number(figures.total(Figure.POWER, month)),
-            number(YearFigures.hotWorkHours(answer.described(), answer.room(), month)),
-            number(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)),
-            number(answer.bill().cost().cooling().of(Month.of(month))),
-            number(answer.bill().cost().heating().of(Month.of(month))));
+        rows.printRecord(monthRow(figures, month));
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return text.toString();
+  }
+
+  private List<String> monthHeadings() {
+    List<String> headings =
+        new ArrayList<>(
+            List.of(
+                "month",
+                "outdoorMean" + degree,
+                "heatingKwh",
+                "coolingKwh",
+                "latentKwh",
+                "unitKwh",
+                "workHoursAbove85FH",
+                "leftAloneWorkHoursAbove85FH",
+                "unitCostUsd",
+                "heatingCostUsd"));
+    if (pumps()) {
+      headings.add("unitHeatingKwh");
+    }
+    return headings;
+  }
+
+  private List<String> monthRow(YearFigures figures, int month) {
+    List<String> row =
+        new ArrayList<>(
+            List.of(
+                Integer.toString(month),
+                temperature(figures.meanOutdoor(month)),
+                number(figures.total(Figure.HEATING, month)),
+                number(figures.total(Figure.COOLING, month)),
+                number(figures.total(Figure.LATENT, month)),
+                number(figures.total(Figure.POWER, month)),
+                number(YearFigures.hotWorkHours(answer.described(), answer.room(), month)),
+                number(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)),
+                number(answer.bill().cost().cooling().of(Month.of(month))),
+                number(answer.bill().cost().heating().of(Month.of(month)))));
+    if (pumps()) {
+      row.add(number(figures.total(Figure.PUMP_POWER, month)));
+    }
+    return row;
   }
 
   private String temperature(double celsius) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.shopclime.climate.Station;
+import org.shopclime.plan.HeaterHelp;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.plan.YearAnswer.Plant;
 import org.shopclime.quantity.UnitSystem;
@@ -54,7 +55,11 @@ final class YearFacts {
   String sentence() {
     List<String> parts = new ArrayList<>();
     if (unit) {
-      parts.add("the unit draws " + about(Figure.POWER) + worst(Figure.POWER));
+      parts.add(
+          "the unit draws "
+              + about(Figure.POWER)
+              + (figures.total(Figure.PUMP_POWER) >= 0.5 ? " to cool" : "")
+              + worst(Figure.POWER));
     }
     if (ideal) {
       double taken =
@@ -65,7 +70,8 @@ final class YearFacts {
       parts.add("an ideal plant takes out " + kwh(taken) + " of heat");
     }
     if (figures.isHeated()) {
-      parts.add("heating takes " + about(Figure.HEATING) + " of heat" + worst(Figure.HEATING));
+      parts.add(
+          "heating takes " + about(Figure.HEATING) + " of heat" + byPump() + worst(Figure.HEATING));
     }
     if (parts.isEmpty()) {
       parts.add("nothing cools or heats the shop");
@@ -78,6 +84,13 @@ final class YearFacts {
         + bill.sentence()
         + " "
         + hot();
+  }
+
+  private String byPump() {
+    double drawn = figures.total(Figure.PUMP_POWER);
+    return drawn < 0.5
+        ? ""
+        : " (" + about(Figure.PUMP_HEAT) + " of it by the unit, which draws " + kwh(drawn) + ")";
   }
 
   private String about(Figure figure) {
@@ -134,9 +147,7 @@ final class YearFacts {
     }
     facts.addAll(bill.facts());
     if (figures.isHeated()) {
-      facts.add(
-          "Heating is the heat an ideal heater puts in. A plain electric heater draws as many kWh; a"
-              + " heat pump or a fuel draws another figure.");
+      facts.add(ofHeating());
     }
     facts.addAll(ofDriers());
     facts.add(allHours());
@@ -177,6 +188,43 @@ final class YearFacts {
     return given + each;
   }
 
+  private String ofHeating() {
+    if (figures.total(Figure.PUMP_HEAT) < 1) {
+      return "Heating is the heat an ideal heater puts in. A plain electric heater draws as many kWh; a"
+          + " heat pump or a fuel draws another figure.";
+    }
+    int room = answer.unit().orElseThrow().room();
+    double given = year.kilowattHours(Figure.PUMP_HEAT, room);
+    double drawn = year.kilowattHours(Figure.PUMP_POWER, room);
+    return "Heating is the heat that holds the winter temperature. The heat pump gives "
+        + kwh(given)
+        + " of it for "
+        + kwh(drawn)
+        + " of electricity"
+        + String.format(Locale.ROOT, ", %.1f kWh for each. ", given / drawn)
+        + help(room);
+  }
+
+  /** When a heater helps the heat pump. */
+  private String help(int room) {
+    HeaterHelp help = HeaterHelp.of(year, room);
+    if (help.hours() == 0) {
+      return "No heater has to help it.";
+    }
+    String text =
+        "A heater must help in "
+            + (help.hours() == 1 ? "1 hour" : whole(help.hours()) + " hours")
+            + " with "
+            + kwh(help.heat())
+            + ", while it is "
+            + Shown.range(help.coldest(), help.warmest(), units)
+            + " outdoors";
+    return text
+        + (help.rising() > help.heat() / 2
+            ? "; most of that as the room is warmed up again after a set-back or a time off."
+            : ".");
+  }
+
   /** What a dehumidifier draws and takes out; nothing of rooms without one. */
   private List<String> ofDriers() {
     List<String> lines = new ArrayList<>();
@@ -187,7 +235,7 @@ final class YearFacts {
                 + Shown.line(year.year().roomName(room))
                 + " draws "
                 + kwh(year.kilowattHours(Figure.DRIER_POWER, room))
-                + ", which stand in no other figure here, and takes out "
+                + " beside the unit, and takes out "
                 + Math.round(YearFigures.drierGallons(year, room))
                 + " gal of water.");
       }

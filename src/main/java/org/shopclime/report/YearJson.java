@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.balance.ShopYear;
+import org.shopclime.plan.HeaterHelp;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.YearResult;
@@ -83,6 +84,9 @@ public final class YearJson {
       energy(json, year, "unit", Figure.POWER, room);
       BillJson.put(json, "unitCostUsd", "monthlyUnitCostUsd", answer.bill().cost().cooling());
     }
+    if (answer.heating(room) == YearAnswer.Plant.UNIT) {
+      heatPump(json, answer, room);
+    }
     if (year.year().drier(room).isPresent()) {
       energy(json, year, "dehumidifier", Figure.DRIER_POWER, room);
       json.put("dehumidifierWaterGal", rounded(YearFigures.drierGallons(year, room)));
@@ -92,6 +96,26 @@ public final class YearJson {
     temperatures(json, answer, year, room);
     months(json, "monthlyWorkHoursAbove85FH", month -> YearFigures.hotWorkHours(year, room, month));
     temperatures(json.putObject("leftAlone"), answer, answer.alone(), room);
+  }
+
+  /** What of the heating the unit gives and what it draws for it; when a heater helps. */
+  private static void heatPump(ObjectNode json, YearAnswer answer, int room) {
+    YearResult year = answer.described();
+    energy(json, year, "unitHeat", Figure.PUMP_HEAT, room);
+    energy(json, year, "unitHeating", Figure.PUMP_POWER, room);
+    BillJson.put(
+        json, "unitHeatingCostUsd", "monthlyUnitHeatingCostUsd", answer.bill().cost().pumping());
+    HeaterHelp help = HeaterHelp.of(year, room);
+    ObjectNode helper =
+        json.putObject("heaterHelps")
+            .put("hoursH", help.hours())
+            .put("heatKwh", rounded(help.heat()))
+            .put("warmingUpKwh", rounded(help.rising()));
+    if (help.hours() > 0) {
+      helper.put("coldestC", rounded(help.coldest())).put("warmestC", rounded(help.warmest()));
+    } else {
+      helper.putNull("coldestC").putNull("warmestC");
+    }
   }
 
   private static String word(YearAnswer.Plant plant) {

@@ -47,7 +47,8 @@ final class YearTable {
               whole(figures.total(Figure.HEATING, month)),
               whole(figures.total(Figure.COOLING, month)),
               figures.isCooledBy(YearAnswer.Plant.UNIT)
-                  ? whole(figures.total(Figure.POWER, month))
+                  ? whole(
+                      figures.total(Figure.POWER, month) + figures.total(Figure.PUMP_POWER, month))
                   : "–",
               whole(YearFigures.hotWorkHours(year, answer.room(), month)),
               whole(YearFigures.hotWorkHours(answer.alone(), answer.room(), month)),
@@ -59,7 +60,9 @@ final class YearTable {
             degrees(figures.meanOutdoor()),
             whole(figures.total(Figure.HEATING)),
             whole(figures.total(Figure.COOLING)),
-            figures.isCooledBy(YearAnswer.Plant.UNIT) ? whole(figures.total(Figure.POWER)) : "–",
+            figures.isCooledBy(YearAnswer.Plant.UNIT)
+                ? whole(figures.total(Figure.POWER) + figures.total(Figure.PUMP_POWER))
+                : "–",
             whole(YearFigures.hotWorkHours(year, answer.room())),
             whole(YearFigures.hotWorkHours(answer.alone(), answer.room())),
             whole(answer.bill().cost().total())));
@@ -73,7 +76,7 @@ final class YearTable {
         + Shown.line(year.year().roomName(answer.room()))
         + " above "
         + Shown.temperature(YearFigures.HOT, units)
-        + "; left alone: the same without any cooling and heating. Cost: unit and heating. Rounded parts may miss the sum by"
+        + "; left alone: the same without any cooling and heating. Cost: unit, heating and dehumidifier. Rounded parts may miss the sum by"
         + " one or two.";
   }
 

@@ -2,11 +2,14 @@ package org.shopclime.run;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.shopclime.air.AirState;
+import org.shopclime.air.MoistAir;
 import org.shopclime.unit.Compressor;
 import org.shopclime.unit.DuctlessHeatPump;
 import org.shopclime.unit.DustBand;
 import org.shopclime.unit.EvaporativeCooler;
+import org.shopclime.unit.HeatingSeason;
 import org.shopclime.unit.PortableUnit;
 import org.shopclime.unit.Rating;
 import org.shopclime.unit.RoomPlant;
@@ -102,10 +105,54 @@ public final class Cooling {
     }
   }
 
+  /** Heat for each watt at 47 °F of a heat pump of which nothing is said; common practice. */
+  public static final double USUAL_COP = 3.6;
+
+  /**
+   * How a heat pump heats.
+   *
+   * @param capacity heat at 47 °F outdoors, W, above 0
+   * @param hspf2 heat of its label's season for the electricity drawn, W/W; nothing: {@value
+   *     #USUAL_COP} W for each watt at 47 °F
+   * @param lowestOutdoor lowest outdoor temperature at which it heats, °C, -60 to 20
+   */
+  public record Heat(double capacity, OptionalDouble hspf2, double lowestOutdoor) {}
+
+  /**
+   * What heats in winter; nothing is reckoned before it is asked for.
+   *
+   * @param cooling rating in cooling
+   * @param compressor one speed or variable
+   * @param heat its figures in heating
+   */
+  private record Winter(Rating cooling, Compressor compressor, Heat heat) {
+
+    /** Heat for each watt at 47 °F. */
+    double cop() {
+      return heat.hspf2().isPresent()
+          ? HeatingSeason.copAt47(
+              cooling,
+              heat.capacity(),
+              compressor,
+              heat.lowestOutdoor(),
+              heat.hspf2().getAsDouble())
+          : USUAL_COP;
+    }
+
+    RoomPlant plant() {
+      return DuctlessHeatPump.usual(cooling, Rating.ofCop(heat.capacity(), cop()), compressor)
+          .withLowestOutdoor(heat.lowestOutdoor())
+          .heating();
+    }
+  }
+
   /** Asks a unit for all it can do. */
   private interface Plant {
     Able at(double outdoorDryBulb, double outdoorHumidityRatio, AirState room);
   }
+
+  /** Water of any cold air, kg/kg; heating does not ask for it. */
+  private static final double DRY = 0.0001;
 
   private final Plant plant;
   private final int room;
@@ -113,10 +160,15 @@ public final class Cooling {
   /** What blows outdoor air in; nothing of a unit with a coil. */
   private final Optional<EvaporativeCooler> pads;
 
-  private Cooling(Plant plant, int room, Optional<EvaporativeCooler> pads) {
+  /** What heats in winter; nothing of a unit that only cools. */
+  private final Optional<Winter> winter;
+
+  private Cooling(
+      Plant plant, int room, Optional<EvaporativeCooler> pads, Optional<Winter> winter) {
     this.plant = plant;
     this.room = room;
     this.pads = pads;
+    this.winter = winter;
   }
 
   /**
@@ -128,15 +180,45 @@ public final class Cooling {
    * @return the unit in its room
    */
   public static Cooling of(Kind kind, int room, Plate plate) {
-    return new Cooling(plant(kind, plate), room, Optional.empty());
+    return new Cooling(plant(kind, plate), room, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * A heat pump from its labels, which heats its room too.
+   *
+   * @param kind one speed or variable
+   * @param room index of its room
+   * @param plate its label in cooling; dust is felt there only
+   * @param heat its figures in heating
+   * @return the unit in its room
+   * @throws IllegalArgumentException if that kind is no heat pump
+   */
+  public static Cooling heatPump(Kind kind, int room, Plate plate, Heat heat) {
+    if (kind != Kind.HEAT_PUMP && kind != Kind.VARIABLE_HEAT_PUMP) {
+      throw new IllegalArgumentException(kind + " is no heat pump");
+    }
+    Compressor compressor =
+        kind == Kind.HEAT_PUMP ? Compressor.singleSpeed() : Compressor.variableSpeed();
+    return new Cooling(
+        plant(kind, plate),
+        room,
+        Optional.empty(),
+        Optional.of(new Winter(rating(plate), compressor, heat)));
+  }
+
+  private static RoomUnit window(Plate plate) {
+    return plate.label() == Label.CEER
+        ? RoomUnit.windowUnitByCeer(plate.capacity(), plate.efficiency())
+        : RoomUnit.windowUnitByEer(plate.capacity(), plate.efficiency());
+  }
+
+  private static Rating rating(Plate plate) {
+    return new Rating(plate.capacity(), window(plate).ratedPower());
   }
 
   private static Plant plant(Kind kind, Plate plate) {
-    RoomUnit window =
-        plate.label() == Label.CEER
-            ? RoomUnit.windowUnitByCeer(plate.capacity(), plate.efficiency())
-            : RoomUnit.windowUnitByEer(plate.capacity(), plate.efficiency());
-    Rating rating = new Rating(plate.capacity(), window.ratedPower());
+    RoomUnit window = window(plate);
+    Rating rating = rating(plate);
     return switch (kind) {
       case WINDOW -> {
         RoomUnit dusty =
@@ -204,7 +286,8 @@ public final class Cooling {
         (outdoor, water, air) ->
             Able.inProportion(pads, air, new AirState(outdoor, water, air.pressure())),
         room,
-        Optional.of(pads));
+        Optional.of(pads),
+        Optional.empty());
   }
 
   /**
@@ -246,6 +329,52 @@ public final class Cooling {
     EvaporativeCooler.Supply supply = pads.get().supply(outdoor);
     return new Blown(
         supply.dryAir(), supply.air().dryBulb(), supply.air().humidityRatio(), supply.waterUsed());
+  }
+
+  /** What heats its room; nothing of a unit that only cools. */
+  Optional<RoomPlant> heater() {
+    return winter.map(Winter::plant);
+  }
+
+  /**
+   * Whether it heats its room in winter.
+   *
+   * @return true of a heat pump whose heating is told
+   */
+  public boolean heats() {
+    return winter.isPresent();
+  }
+
+  /**
+   * Heat for each watt at 47 °F outdoors that is taken where no usual unit makes the label.
+   *
+   * @return W/W, the nearest there is; nothing where the label can be made or none is told
+   */
+  public OptionalDouble heldAt47() {
+    double cop = winter.map(Winter::cop).orElse(USUAL_COP);
+    return cop > HeatingSeason.LEAST_COP && cop < HeatingSeason.MOST_COP
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(cop);
+  }
+
+  /**
+   * Heat it can give its room in the cold, running all the time.
+   *
+   * @param indoor air of the room, °C
+   * @param outdoor outdoor air, °C
+   * @return W; 0 where it stands, or only cools
+   */
+  public double heatAt(double indoor, double outdoor) {
+    return heater()
+        .map(
+            plant ->
+                plant
+                    .at(
+                        new AirState(indoor, DRY, MoistAir.STANDARD_PRESSURE),
+                        new AirState(outdoor, DRY, MoistAir.STANDARD_PRESSURE),
+                        1)
+                    .sensible())
+        .orElse(0.0);
   }
 
   /**

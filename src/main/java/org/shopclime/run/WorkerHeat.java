@@ -12,9 +12,9 @@ import org.shopclime.balance.Profile;
  *
  * @param heatIndex heat index of each hour, °C
  * @param wetBulbGlobe wet-bulb globe temperature indoors of each hour, °C
- * @param airSpeed air speed at the worker it is reckoned for, m/s
+ * @param airSpeed air speed at the worker it is reckoned for, of each hour, m/s
  */
-public record WorkerHeat(Profile heatIndex, Profile wetBulbGlobe, double airSpeed) {
+public record WorkerHeat(Profile heatIndex, Profile wetBulbGlobe, Profile airSpeed) {
 
   /**
    * A day seen by its worker. The radiant temperature is the one that makes the trace's operative
@@ -26,6 +26,18 @@ public record WorkerHeat(Profile heatIndex, Profile wetBulbGlobe, double airSpee
    * @throws IllegalArgumentException if the speed or a temperature is outside what those take
    */
   public static WorkerHeat of(Trace trace, double airSpeed) {
+    return of(trace, Profile.of(hour -> airSpeed));
+  }
+
+  /**
+   * A day seen by its worker, in air that moves faster in some hours than in others.
+   *
+   * @param trace the room through the day
+   * @param airSpeed air speed at the worker, m/s, 0.05 to 5
+   * @return heat index and wet-bulb globe temperature
+   * @throws IllegalArgumentException if a speed or a temperature is outside what those take
+   */
+  public static WorkerHeat of(Trace trace, Profile airSpeed) {
     return new WorkerHeat(
         Profile.of(hour -> HeatIndex.of(trace.air().at(hour), humidity(trace, hour))),
         Profile.of(
@@ -34,7 +46,7 @@ public record WorkerHeat(Profile heatIndex, Profile wetBulbGlobe, double airSpee
                     trace.air().at(hour),
                     2 * trace.operative().at(hour) - trace.air().at(hour),
                     humidity(trace, hour),
-                    airSpeed)),
+                    airSpeed.at(hour))),
         airSpeed);
   }
 

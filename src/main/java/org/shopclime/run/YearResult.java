@@ -24,6 +24,10 @@ public final class YearResult {
     LATENT,
     /** Electric power of the unit, W. */
     POWER,
+    /** The part of the heating that the unit gives, a heat pump, W. */
+    PUMP_HEAT,
+    /** Electric power it draws for that, W. */
+    PUMP_POWER,
     /** Electric power of the room's dehumidifier, W. */
     DRIER_POWER,
     /** Water that takes out, kg/s. */
@@ -41,6 +45,8 @@ public final class YearResult {
   private final double[][] cooling;
   private final double[][] latent;
   private final double[][] power;
+  private final double[][] pumpHeat;
+  private final double[][] pumpPower;
   private final double[][] drierPower;
   private final double[][] drierWater;
   private final double[][] iron;
@@ -55,6 +61,8 @@ public final class YearResult {
     cooling = new double[year.rooms()][YearWeather.HOURS];
     latent = new double[year.rooms()][YearWeather.HOURS];
     power = new double[year.rooms()][YearWeather.HOURS];
+    pumpHeat = new double[year.rooms()][YearWeather.HOURS];
+    pumpPower = new double[year.rooms()][YearWeather.HOURS];
     drierPower = new double[year.rooms()][YearWeather.HOURS];
     drierWater = new double[year.rooms()][YearWeather.HOURS];
     iron = new double[year.rooms()][YearWeather.HOURS];
@@ -89,6 +97,12 @@ public final class YearResult {
     power[room][hour] += share * drawn;
   }
 
+  /** Tells what a heat pump gave of the hour's heating, and drew for it, W. */
+  void setPump(int room, int hour, double heat, double drawn) {
+    pumpHeat[room][hour] = heat;
+    pumpPower[room][hour] = drawn;
+  }
+
   /** Adds what a dehumidifier drew, W, and took out, kg/s. */
   void addDrier(int room, int hour, double share, double drawn, double water) {
     drierPower[room][hour] += share * drawn;
@@ -104,6 +118,8 @@ public final class YearResult {
       case COOLING -> cooling;
       case LATENT -> latent;
       case POWER -> power;
+      case PUMP_HEAT -> pumpHeat;
+      case PUMP_POWER -> pumpPower;
       case DRIER_POWER -> drierPower;
       case DRIER_WATER -> drierWater;
     };
@@ -128,6 +144,17 @@ public final class YearResult {
    */
   public double at(Figure figure, int room, int hour) {
     return of(figure)[room][hour];
+  }
+
+  /**
+   * Heat that a heater gives, where a heat pump does not give all or none is there.
+   *
+   * @param room index of the room
+   * @param hour 0 to 8,759
+   * @return mean of the hour, W
+   */
+  public double missing(int room, int hour) {
+    return heating[room][hour] - pumpHeat[room][hour];
   }
 
   /**

@@ -42,6 +42,7 @@ public final class YearRun {
   private static final int MEAN = 8;
 
   private final ShopYear year;
+  private final Optional<Cooling> unit;
   private final int before;
   private final List<YearStep> networks = new ArrayList<>();
   private final Moisture moisture;
@@ -56,6 +57,7 @@ public final class YearRun {
 
   YearRun(ShopYear year, Optional<Cooling> unit, int before) {
     this.year = year;
+    this.unit = unit;
     this.before = before;
     moisture = Moisture.of(year, YearWeather.HOURS - before * 24);
     for (int number = 0; number < year.networks(); number++) {
@@ -131,6 +133,10 @@ public final class YearRun {
     for (int hour = from; hour < to; hour++) {
       hour(hour);
     }
+    unit.ifPresent(
+        pump ->
+            pump.heater()
+                .ifPresent(heater -> PumpHours.tell(result, pump.room(), heater, from, to)));
     return result;
   }
 

@@ -15,6 +15,7 @@ import org.shopclime.quantity.Kind;
  * @param airflow part of the clean indoor airflow that dust leaves, 0 to 1
  * @param supply the circuit it hangs on, where anything of it is known
  * @param pads what an evaporative cooler blows
+ * @param heating how a heat pump heats; absent: as a usual one
  */
 public record CoolingUnit(
     @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
@@ -67,7 +68,12 @@ public record CoolingUnit(
             label = "Pads",
             help = "An evaporative cooler only: what it blows into the room.",
             otherwise = "none")
-        Optional<Pads> pads) {
+        Optional<Pads> pads,
+    @Say(
+            label = "Heating",
+            help = "A heat pump only: what its papers say of winter.",
+            otherwise = "none")
+        Optional<PumpHeat> heating) {
 
   /**
    * A window unit of whose circuit nothing is said.
@@ -95,6 +101,7 @@ public record CoolingUnit(
         volts,
         airflow,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -105,7 +112,8 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withAirflow(Span airflow) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
   }
 
   /**
@@ -115,7 +123,8 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withRoom(String room) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
   }
 
   /**
@@ -125,7 +134,8 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withCapacity(double capacity) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
   }
 
   /**
@@ -135,7 +145,8 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
-    return new CoolingUnit(room, kind, capacity, efficiency, label, volts, airflow, supply, pads);
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
   }
 
   /**
@@ -145,7 +156,8 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withKind(UnitKind other) {
-    return new CoolingUnit(room, other, capacity, efficiency, label, volts, airflow, supply, pads);
+    return new CoolingUnit(
+        room, other, capacity, efficiency, label, volts, airflow, supply, pads, heating);
   }
 
   /**
@@ -164,7 +176,8 @@ public record CoolingUnit(
         volts,
         airflow,
         supply,
-        Optional.of(blown));
+        Optional.of(blown),
+        heating);
   }
 
   /**
@@ -174,6 +187,36 @@ public record CoolingUnit(
    */
   public boolean isEvaporative() {
     return kind == UnitKind.EVAPORATIVE;
+  }
+
+  /**
+   * The same heating in another way.
+   *
+   * @param other how a heat pump heats
+   * @return the changed record
+   */
+  public CoolingUnit withHeating(Optional<PumpHeat> other) {
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, other);
+  }
+
+  /**
+   * Whether it is a heat pump.
+   *
+   * @return true of both kinds
+   */
+  public boolean isHeatPump() {
+    return kind == UnitKind.HEAT_PUMP || kind == UnitKind.VARIABLE_HEAT_PUMP;
+  }
+
+  /**
+   * How it heats in winter.
+   *
+   * @return nothing of a unit that only cools
+   */
+  public Optional<PumpHeat> winterHeat() {
+    return Optional.of(heating.orElseGet(PumpHeat::usual))
+        .filter(each -> isHeatPump() && each.winter() == PumpWinter.HEATS);
   }
 
   /**

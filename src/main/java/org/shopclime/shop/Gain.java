@@ -5,7 +5,13 @@ import org.shopclime.quantity.Kind;
 
 /** Something in a room that gives off heat. */
 public sealed interface Gain
-    permits Gain.People, Gain.Lights, Gain.Motor, Gain.Compressor, Gain.Oven, Gain.Other {
+    permits Gain.People,
+        Gain.Lights,
+        Gain.Motor,
+        Gain.Compressor,
+        Gain.Oven,
+        Gain.WorkFan,
+        Gain.Other {
 
   /**
    * What the owner calls it.
@@ -256,6 +262,37 @@ public sealed interface Gain
           others);
     }
   }
+
+  /**
+   * A fan that blows over the worker: comfort, not cooling. It moves the room's own air, so all it
+   * draws becomes heat there.
+   *
+   * @param name line name
+   * @param power power drawn, W
+   * @param airSpeed air speed at the worker, m/s
+   * @param when when
+   */
+  record WorkFan(
+      @Say(label = "Name", otherwise = "Fan") String name,
+      @Say(
+              label = "Draws",
+              help = "20 W on a bench, 60 W on a stand, 250 W of a drum fan.",
+              kind = Kind.POWER,
+              max = 5000,
+              usualMax = 1000,
+              otherwise = "60 W")
+          double power,
+      @Say(
+              label = "Air past the worker",
+              help = "Where you stand: 1 to 2 m/s a few steps before a fan.",
+              kind = Kind.SPEED,
+              min = 0.05,
+              max = 5,
+              usualMax = 4,
+              otherwise = "2 m/s")
+          double airSpeed,
+      @Say(label = "When", otherwise = "work") Schedule when)
+      implements Gain {}
 
   /**
    * Anything else.

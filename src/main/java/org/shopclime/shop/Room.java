@@ -27,6 +27,7 @@ import org.shopclime.quantity.Kind;
  * @param setBack hours in which it is heated to less
  * @param sunInside how sun let in through its glass is followed
  * @param dehumidifier what dries its air, if anything does
+ * @param winterAir how moist its air is in winter, for damp walls
  */
 public record Room(
     @Say(label = "Name", help = "Other rooms' walls refer to it.") String name,
@@ -103,7 +104,9 @@ public record Room(
             label = "Dehumidifier",
             help = "It gives its power and the heat of the water back to the room.",
             otherwise = "none")
-        Optional<Drier> dehumidifier) {
+        Optional<Drier> dehumidifier,
+    @Say(label = "Air in winter", help = "For the look at damp walls only.", otherwise = "{}")
+        WinterAir winterAir) {
 
   /** Copies the lists. */
   public Room {
@@ -161,7 +164,8 @@ public record Room(
         ScheduleText.work(),
         Optional.empty(),
         SunInsideWay.PLAIN,
-        Optional.empty());
+        Optional.empty(),
+        WinterAir.unsaid());
   }
 
   /**
@@ -222,6 +226,16 @@ public record Room(
    */
   public Room withGains(List<Gain> gains) {
     return (Room) ShopParts.with(this, "gains", gains);
+  }
+
+  /**
+   * The same with other air in winter.
+   *
+   * @param other how moist its air is
+   * @return the changed record
+   */
+  public Room withWinterAir(WinterAir other) {
+    return (Room) ShopParts.with(this, "winterAir", other);
   }
 
   /**

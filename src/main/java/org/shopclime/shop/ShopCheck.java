@@ -176,6 +176,11 @@ public final class ShopCheck {
         && (room.use() == RoomUse.FLOATING || room.heating() == RoomHeating.NONE)) {
       warnings.add(new Warning(path + ".setBack", "has no effect: nothing heats this room"));
     }
+    if (room.winterAir().humidity().isPresent()
+        && (room.use() == RoomUse.FLOATING || room.heating() == RoomHeating.NONE)) {
+      warnings.add(
+          new Warning(path + ".winterAir.humidity", "has no effect: nothing heats this room"));
+    }
     if (room.use() == RoomUse.FLOATING) {
       String text = "has no effect: a floating room is neither cooled nor heated";
       if (room.cooling() == RoomCooling.IDEAL) {
@@ -298,6 +303,10 @@ public final class ShopCheck {
 
   /** Each kind of unit has its own figure: capacity, or what it blows. */
   private void figures(CoolingUnit unit) {
+    if (unit.heating().isPresent() && !unit.isHeatPump()) {
+      String text = "has no effect: only a heat pump heats";
+      warnings.add(new Warning("unit.heating", text));
+    }
     if (unit.isEvaporative()) {
       if (unit.pads().isEmpty()) {
         String takes = "what the cooler blows, such as {\"airflow\": \"3000 cfm\"}";

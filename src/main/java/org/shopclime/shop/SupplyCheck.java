@@ -78,6 +78,8 @@ public record SupplyCheck(
       return oven.heater();
     } else if (gain instanceof Gain.Lights lights) {
       return lights.count() * lights.watts();
+    } else if (gain instanceof Gain.WorkFan fan) {
+      return fan.power();
     }
     return 0;
   }

@@ -69,6 +69,14 @@ class GainHeatTest {
     return new Gain.Oven("Oven", 1, 1, 1.2, Span.known(1.4), 204, 6000, 22.7, hood, when("work"));
   }
 
+  /** 60 W drawn are 60 W in the air of the room, and no water. */
+  @Test
+  void aFanOverTheWorkerWarmsTheRoom() {
+    Gain fan = new Gain.WorkFan("Fan", 60, 2, when("work"));
+    assertThat(heat(fan)).isEqualTo(new HeatGain(60, 0, 0));
+    assertThat(GainHeat.kind(fan)).isEqualTo(ComponentKind.MOTOR);
+  }
+
   @Test
   void anythingElseAsTold() {
     Gain steam = new Gain.Other("Steam", 400, 0.3, 200, when("work"));

@@ -25,6 +25,7 @@ import static org.shopclime.load.SteadyShopTest.line;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.shopclime.balance.ComponentKind;
 import org.shopclime.balance.Profile;
@@ -32,6 +33,7 @@ import org.shopclime.balance.TestShops;
 import org.shopclime.climate.HotDay;
 import org.shopclime.shop.Build;
 import org.shopclime.shop.Clock;
+import org.shopclime.shop.Drier;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Part;
@@ -56,6 +58,53 @@ class LawsTest {
 
   private static RoomLoad load(Room room) {
     return load(shop(room), swinging());
+  }
+
+  /** A closed box into which only 300 W of moisture comes, and its dehumidifier. */
+  private static Room damp(Drier drier) {
+    return room(
+            "Shop",
+            RoomUse.COOLED,
+            20,
+            2.5,
+            WISHED,
+            face("Floor", Part.FLOOR, "nothing", 0, 180, 5, 4, concrete()))
+        .withGains(List.of(gain("Steam", 0, 0, 300, "always")))
+        .withLeakage(new Leakage.AirChanges(Span.known(0)))
+        .withDehumidifier(Optional.of(drier));
+  }
+
+  /**
+   * By pencil: 16.56 L a day at 1.57 L/kWh are 0.1917 g/s and 439.5 W. 300 W of moisture at 78 °F,
+   * h_g = 2,501 + 1.86 x 25.56 = 2,548.5 J/g, are 0.1177 g/s, 61.4 % of it: 269.9 W of power, and
+   * the 300 W less 0.1177 x 4.186 x 25.56 = 12.6 W that stay in the water: 557.3 W sensible, none
+   * latent.
+   */
+  @Test
+  void aDehumidifierTurnsMoistureIntoHeat() {
+    Drier drier = new Drier(16.56 / 86_400, 1.57, 0.45);
+    RoomLoad load = load(damp(drier));
+    for (int hour = 1; hour <= 24; hour++) {
+      assertThat(load.latent().at(hour)).isCloseTo(0, within(1e-9));
+      assertThat(load.sensible().at(hour)).isCloseTo(557.3, within(0.2));
+    }
+    Line line = load.lines().get(load.lines().size() - 1);
+    assertThat(line.kind()).isEqualTo(ComponentKind.DEHUMIDIFIER);
+    assertThat(line.latent().at(12)).isCloseTo(-300, within(1e-9));
+    double sensible = load.lines().stream().mapToDouble(each -> each.sensible().at(12)).sum();
+    double latent = load.lines().stream().mapToDouble(each -> each.latent().at(12)).sum();
+    assertThat(sensible).isCloseTo(load.sensible().at(12), within(1e-9 * 557));
+    assertThat(latent).isCloseTo(load.latent().at(12), within(1e-9 * 557));
+  }
+
+  /** One too small runs all the time; one set above the wish stands. */
+  @Test
+  void aDehumidifierTakesNoMoreThanItsLabelAndOnlyAboveItsHumidity() {
+    RoomLoad small = load(damp(new Drier(4.14 / 86_400, 1.57, 0.5)));
+    assertThat(small.latent().at(7)).isCloseTo(300 - 4.14 / 86.4 * 2548.5, within(0.1));
+    RoomLoad stands = load(damp(new Drier(16.56 / 86_400, 1.57, 0.6)));
+    assertThat(stands.latent().at(7)).isCloseTo(300, within(1e-9));
+    assertThat(stands.sensible().at(7)).isCloseTo(0, within(1e-6));
   }
 
   /** All of a faces' heat stays: a constant gain is its load at every hour (handbook, G-21). */

@@ -3,7 +3,9 @@ package org.shopclime.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.shopclime.balance.DampFinding;
@@ -14,11 +16,14 @@ import org.shopclime.balance.DampTime;
 import org.shopclime.climate.Climates;
 import org.shopclime.envelope.Vapour;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.HumidityClass;
+import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopFile;
 import org.shopclime.shop.ShopReading;
 import org.shopclime.shop.Stations;
 import org.shopclime.shop.Warning;
+import org.shopclime.shop.WinterAir;
 
 /** Damp in the walls of the example near Mobile, and of shops that differ in one thing. */
 class DampAnswerTest {
@@ -120,6 +125,47 @@ class DampAnswerTest {
     assertThat(fahrenheit(july.celsius())).isCloseTo(78, within(1e-6));
     assertThat(july.humidity()).isCloseTo(0.5, within(1e-9));
     assertThat(answer.walls().rooms(5).get(0).state()).isEqualTo(DampRoom.State.LEFT);
+  }
+
+  private static DampAnswer winter(HumidityClass moisture, Optional<Double> humidity) {
+    Shop shop = shop();
+    List<Room> rooms = new ArrayList<>(shop.rooms());
+    rooms.set(0, rooms.get(0).withWinterAir(new WinterAir(moisture, humidity)));
+    return answer(shop.withRooms(rooms));
+  }
+
+  /** Class 4 has twice the 540 Pa of class 2, class 1 half of them. */
+  @Test
+  void theOwnersClassTakesThePlaceOfTheUsualOne() {
+    for (HumidityClass each : HumidityClass.values()) {
+      DampAnswer answer = winter(each, Optional.empty());
+      DampTime january = answer.walls().times().get(2);
+      double limit =
+          switch (each) {
+            case CLASS_1 -> 270;
+            case CLASS_2 -> 540;
+            case CLASS_3 -> 810;
+            case CLASS_4 -> 1080;
+          };
+      assertThat(answer.walls().rooms(2).get(0).pressure() - january.outdoorPressure())
+          .as("%s", each)
+          .isCloseTo(limit * (20 - january.outdoor()) / 20, within(1e-6));
+      assertThat(answer.walls().rooms(8).get(0).humidity()).isCloseTo(0.5, within(1e-9));
+    }
+  }
+
+  /** 60 % at 65 °F: 0.6 x 2,108 Pa = 1,265 Pa (steam table, 18.33 °C). Only while it is heated. */
+  @Test
+  void theOwnersHumidityTakesThePlaceOfTheClass() {
+    DampAnswer usual = answer(shop());
+    DampAnswer damp = winter(HumidityClass.CLASS_2, Optional.of(0.6));
+    DampRoom january = damp.walls().rooms(2).get(0);
+    assertThat(january.humidity()).isCloseTo(0.6, within(1e-9));
+    assertThat(january.pressure()).isCloseTo(1265, within(4.0));
+    assertThat(damp.walls().rooms(5)).isEqualTo(usual.walls().rooms(5));
+    assertThat(damp.walls().rooms(8)).isEqualTo(usual.walls().rooms(8));
+    assertThat(of(damp, "West wall", DampPath.Way.SPACE).path().spells().get(2).innerPressure())
+        .isCloseTo(january.pressure(), within(1e-9));
   }
 
   /** The wall's faces lie between its airs, the outer one warmer where the sun shines on it. */

@@ -13,13 +13,20 @@ import org.shopclime.bill.MonthlyCost;
 import org.shopclime.climate.Climates;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.YearResult.Figure;
+import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Drier;
+import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Examples;
 import org.shopclime.shop.HeatSource;
 import org.shopclime.shop.Improvement;
 import org.shopclime.shop.Prices;
+import org.shopclime.shop.PumpHeat;
+import org.shopclime.shop.PumpWinter;
+import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.UnitKind;
 import org.shopclime.shop.Words;
 
 /** The year in money: against the year's own kWh, and changes against years run on their own. */
@@ -220,6 +227,111 @@ class YearBillTest {
     for (Improvement change : Improvement.values()) {
       assertThat(Changes.of(bare)).containsKey(Words.of(change));
     }
+  }
+
+  private static Shop withUnit(UnitKind kind, double efficiency, EfficiencyLabel label) {
+    Prices.FirstCosts costs =
+        ShopParts.create(
+            Prices.FirstCosts.class,
+            Map.of("windowUnit", Optional.of(400.0), "heatPump", Optional.of(1900.0)));
+    CoolingUnit unit = plain.shop().unit().orElseThrow();
+    Record changed = ShopParts.with(unit.withKind(kind), "efficiency", efficiency);
+    changed = ShopParts.with(changed, "label", label);
+    return priced(plain.shop(), Map.of("firstCosts", costs))
+        .withUnit(Optional.of((CoolingUnit) changed));
+  }
+
+  /**
+   * A usual heat pump as the shop's own costs what it costs where it is held against a window unit,
+   * from either side.
+   */
+  @Test
+  void anOwnHeatPumpHeatsAndAgreesWithTheComparison() {
+    double eer = Units.wattsPerWattFromEer(12);
+    YearAnswer window =
+        year(withUnit(UnitKind.WINDOW, Units.wattsPerWattFromEer(10.9), EfficiencyLabel.CEER));
+    YearAnswer pump = year(withUnit(UnitKind.VARIABLE_HEAT_PUMP, eer, EfficiencyLabel.EER));
+    assertThat(window.heating(0)).isEqualTo(YearAnswer.Plant.IDEAL);
+    assertThat(pump.heating(0)).isEqualTo(YearAnswer.Plant.UNIT);
+    YearCost cost = pump.bill().cost();
+    ToBuy.Pump usual = window.bill().toBuy().orElseThrow().pump().orElseThrow();
+    ToBuy own = pump.bill().toBuy().orElseThrow();
+    assertThat(usual.owned()).isFalse();
+    assertThat(own.pump().orElseThrow().owned()).isTrue();
+    assertThat(cost.total()).isCloseTo(usual.course().yearlyCost(), offset(1e-6));
+    assertThat(own.pump().orElseThrow().course().yearlyCost())
+        .isCloseTo(cost.total(), offset(1e-6));
+    assertThat(own.pump().orElseThrow().ahead()).isEqualTo(usual.ahead());
+    assertThat(own.window().yearlyCost()).isCloseTo(window.bill().cost().total(), offset(1e-6));
+    double given = pump.described().kilowattHours(Figure.PUMP_HEAT, 0);
+    double asked = pump.described().kilowattHours(Figure.HEATING, 0);
+    assertThat(cost.heat().total()).isCloseTo(asked - given, offset(1e-9));
+    assertThat(given / cost.pump().total()).isBetween(2.5, 6.0);
+    assertThat(cost.electricity())
+        .isCloseTo(cost.unit().total() + cost.pump().total() + cost.heat().total(), offset(1e-9));
+    HeaterHelp help = HeaterHelp.of(pump.described(), 0);
+    assertThat(help.heat()).isCloseTo(asked - given, offset(0.1)).isPositive();
+    assertThat(help.rising()).isBetween(0.0, help.heat());
+    assertThat(help.coldest()).isLessThanOrEqualTo(help.warmest());
+    assertThat(HeaterHelp.of(window.described(), 0).heat()).isCloseTo(asked, offset(0.1));
+  }
+
+  /** Gas beside a heat pump burns only for what the pump cannot give. */
+  @Test
+  void aFuelHelpsAHeatPump() {
+    HeatSource gas = new HeatSource.NaturalGas(0.04, 0.8);
+    Shop shop = withUnit(UnitKind.HEAT_PUMP, Units.wattsPerWattFromEer(10.9), EfficiencyLabel.CEER);
+    YearAnswer answer =
+        year(shop.withPrices((Prices) ShopParts.with(shop.prices(), "heater", gas)));
+    YearCost cost = answer.bill().cost();
+    assertThat(cost.heater().total()).isCloseTo(0.05 * cost.heat().total(), offset(1e-9));
+    assertThat(cost.electricity())
+        .isCloseTo(cost.unit().total() + cost.pump().total(), offset(1e-9));
+    assertThat(answer.bill().toBuy().orElseThrow().pump().orElseThrow().course().yearlyCost())
+        .isCloseTo(cost.total(), offset(1e-6));
+  }
+
+  /** One made to cool only leaves the winter to the heater; a label beyond all units is said. */
+  @Test
+  void whatItsPapersSayOfWinterCounts() {
+    Shop shop = withUnit(UnitKind.HEAT_PUMP, Units.wattsPerWattFromEer(10.9), EfficiencyLabel.CEER);
+    CoolingUnit unit = shop.unit().orElseThrow();
+    PumpHeat usual =
+        new PumpHeat(PumpWinter.HEATS, Optional.empty(), Optional.of(2.2), Units.celsius(5));
+    PumpHeat only =
+        new PumpHeat(PumpWinter.COOLS_ONLY, Optional.empty(), Optional.empty(), Units.celsius(5));
+    PumpHeat boast =
+        new PumpHeat(PumpWinter.HEATS, Optional.empty(), Optional.of(4.9), Units.celsius(5));
+    YearAnswer heats = year(shop.withUnit(Optional.of(unit.withHeating(Optional.of(usual)))));
+    YearAnswer cools = year(shop.withUnit(Optional.of(unit.withHeating(Optional.of(only)))));
+    YearAnswer odd = year(shop.withUnit(Optional.of(unit.withHeating(Optional.of(boast)))));
+    assertThat(cools.heating(0)).isEqualTo(YearAnswer.Plant.IDEAL);
+    assertThat(cools.bill().cost().pump().total()).isZero();
+    assertThat(heats.bill().cost().pump().total()).isPositive();
+    assertThat(odd.bill().cost().pump().total()).isLessThan(heats.bill().cost().pump().total());
+    assertThat(odd.warnings()).anyMatch(told -> told.path().equals("unit.heating.hspf2"));
+    assertThat(heats.warnings()).noneMatch(told -> told.path().equals("unit.heating.hspf2"));
+  }
+
+  /** Each kWh of a dehumidifier is paid, on top of all else; the rest of the bill is its own. */
+  @Test
+  void aDehumidifierIsPaidFor() {
+    Drier drier = new Drier(16.56 / 86_400, 1.57, 0.5);
+    Shop shop = priced(plain.shop(), Map.of("electricity", new Electricity.Flat(0.2)));
+    Room dried = shop.rooms().get(0).withDehumidifier(Optional.of(drier));
+    List<Room> rooms = new ArrayList<>(shop.rooms());
+    rooms.set(0, dried);
+    YearAnswer answer = year(shop.withRooms(rooms));
+    YearCost cost = answer.bill().cost();
+    double drawn = answer.described().kilowattHours(Figure.DRIER_POWER, 0);
+    assertThat(drawn).isGreaterThan(50);
+    assertThat(cost.drier().total()).isCloseTo(drawn, offset(1e-9));
+    assertThat(cost.drying().total()).isCloseTo(0.2 * drawn, offset(1e-9));
+    assertThat(cost.total())
+        .isCloseTo(cost.cooling().total() + cost.heating().total() + 0.2 * drawn, offset(1e-9));
+    assertThat(cost.electricity())
+        .isCloseTo(cost.unit().total() + cost.heat().total() + drawn, offset(1e-9));
+    assertThat(plain.bill().cost().drying().total()).isZero();
   }
 
   @Test

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XYDataset;
@@ -21,6 +23,10 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.HumidityClass;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.Shop;
+import org.shopclime.shop.WinterAir;
 
 /** Damp in the walls as it is drawn, written and told to machines. */
 class WallChartTest {
@@ -83,6 +89,20 @@ class WallChartTest {
     assertThat(SizeText.of(answer, UnitSystem.INCH_POUND)).contains("\nDamp in the walls\n- ");
     assertThat(new SizePage(answer, UnitSystem.SI, false).text(List.of("a.csv")))
         .contains("<h2>Damp in the walls</h2>");
+  }
+
+  @Test
+  void textTellsTheOwnersHumidityAndClass() {
+    Shop shop = answer.shop();
+    List<Room> rooms = new ArrayList<>(shop.rooms());
+    rooms.set(
+        0, rooms.get(0).withWinterAir(new WinterAir(HumidityClass.CLASS_4, Optional.of(0.55))));
+    assertThat(
+            DampText.taken(
+                shop.withRooms(rooms), answer.damp().orElseThrow(), UnitSystem.INCH_POUND))
+        .contains(
+            "with the humidity of 55 % you typed while it is heated, else vapor of up to 1080")
+        .contains("(ISO 13788, class 4;");
   }
 
   @Test

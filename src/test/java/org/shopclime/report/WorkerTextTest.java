@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.offset;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,9 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.WorkerHeat;
+import org.shopclime.shop.Gain;
+import org.shopclime.shop.Room;
+import org.shopclime.shop.ScheduleText;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Supply;
@@ -115,6 +119,48 @@ class WorkerTextTest {
         .isLessThan(before.get("wbgtPeakF").doubleValue());
     assertThat(after.get("heatIndexPeakF")).isEqualTo(before.get("heatIndexPeakF"));
     assertThat(told(with(still, fanned))).doesNotContain("A fan that moves");
+  }
+
+  private static SizeAnswer withFans(SizeAnswer answer, Gain... fans) {
+    Shop shop = answer.shop();
+    List<Room> rooms = new ArrayList<>(shop.rooms());
+    List<Gain> gains = new ArrayList<>(rooms.get(0).gains());
+    gains.addAll(List.of(fans));
+    rooms.set(0, rooms.get(0).withGains(gains));
+    return with(answer, shop.withRooms(rooms));
+  }
+
+  /**
+   * The fastest of what is on and the speed told; a fan in the night does nothing for the worker.
+   */
+  @Test
+  void theFastestFanThatIsOnCounts() throws Exception {
+    SizeAnswer still = hot(85);
+    Gain slow = new Gain.WorkFan("Box fan", 60, 1, ScheduleText.work());
+    Gain fast = new Gain.WorkFan("Drum fan", 240, 3, ScheduleText.work());
+    Gain asleep =
+        new Gain.WorkFan("Night fan", 40, 4, ScheduleText.read("Mon-Sun 0:00-3:00").orElseThrow());
+    SizeAnswer fanned = withFans(still, slow, fast, asleep);
+    JsonNode before = new ObjectMapper().readTree(SizeJson.of(still));
+    JsonNode after = new ObjectMapper().readTree(SizeJson.of(fanned));
+    Shop typed =
+        still
+            .shop()
+            .withWork(
+                (org.shopclime.shop.Work) ShopParts.with(still.shop().work(), "airSpeed", 3.0));
+    JsonNode same = new ObjectMapper().readTree(SizeJson.of(with(still, typed)));
+    assertThat(after.get("workerAirSpeedMph").doubleValue()).isEqualTo(6.71);
+    assertThat(after.get("wbgtPeakF")).isEqualTo(same.get("wbgtPeakF"));
+    assertThat(after.get("wbgtPeakF").doubleValue())
+        .isLessThan(before.get("wbgtPeakF").doubleValue());
+    assertThat(after.get("heatIndexPeakF")).isEqualTo(before.get("heatIndexPeakF"));
+    assertThat(after.get("wbgtF").get(19)).isEqualTo(before.get("wbgtF").get(19));
+    assertThat(told(fanned))
+        .contains("(air moving at 6.7 mph)")
+        .contains(
+            "Box fan, Drum fan and Night fan: air movement as comfort, not cooling; the 340 W drawn"
+                + " stay in the room as heat.")
+        .doesNotContain("A fan that moves");
   }
 
   @Test

@@ -1,10 +1,12 @@
 package org.shopclime.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.shopclime.air.AirState;
 import org.shopclime.balance.ShopYear;
@@ -69,6 +71,80 @@ class PumpYearTest {
     AirState room = new AirState(20, year.outdoorHumidityRatio(HOUR), year.pressure());
     double power = heater.at(room, outdoor, heater.demandFor(heat, room, outdoor)).power();
     assertThat(told.heating(HOUR)).isCloseTo(power / 1000, withinPercentage(2));
+  }
+
+  /**
+   * A single speed at 17 °F, the room at 70 °F, by pencil: 36,000 BTU/h at 47 °F come to 0.6304 /
+   * 0.9958 of it, 6,679 W, at 1.3472 / 0.9937 of the power for each watt, 3.6 to 2.655. What runs a
+   * part x of the time loses a quarter of what it stands: 1 - 0.25 (1 - x).
+   */
+  @Test
+  void inSteadyColdItDrawsLoadOverCop() {
+    ShopYear year = steady(17);
+    double big = 3 * CAPACITY;
+    Cooling pump =
+        Cooling.heatPump(
+            Cooling.Kind.HEAT_PUMP,
+            0,
+            new Cooling.Plate(big, 3.5, Cooling.Label.EER, 1),
+            new Cooling.Heat(big, OptionalDouble.empty(), -15));
+    YearResult run = YearRun.of(year, Optional.of(pump));
+    double load = run.at(YearResult.Figure.HEATING, 0, HOUR);
+    double able = big * 0.6304 / 0.9958;
+    double cop = 3.6 / (1.3472 / 0.9937);
+    assertThat(load).isBetween(0.3 * able, 0.95 * able);
+    double partLoad = 1 - 0.25 * (1 - load / able);
+    assertThat(run.at(YearResult.Figure.PUMP_POWER, 0, HOUR))
+        .isCloseTo(load / cop / partLoad, withinPercentage(0.2));
+    assertThat(run.missing(0, HOUR)).isZero();
+    assertThat(pump.heatAt(MadeShops.celsius(70), MadeShops.celsius(17)))
+        .isCloseTo(able, withinPercentage(0.1));
+  }
+
+  /** One too small gives all it has, and the heater the rest. */
+  @Test
+  void aHeaterGivesTheRest() {
+    ShopYear year = steady(17);
+    double small = CAPACITY / 4;
+    Cooling pump =
+        Cooling.heatPump(
+            Cooling.Kind.VARIABLE_HEAT_PUMP,
+            0,
+            new Cooling.Plate(small, 3.5, Cooling.Label.EER, 1),
+            new Cooling.Heat(small, OptionalDouble.of(2.5), -15));
+    YearResult run = YearRun.of(year, Optional.of(pump));
+    double load = run.at(YearResult.Figure.HEATING, 0, HOUR);
+    assertThat(load).isGreaterThan(small);
+    assertThat(run.at(YearResult.Figure.PUMP_HEAT, 0, HOUR))
+        .isCloseTo(small * 0.6304 / 0.9958, withinPercentage(0.1));
+    assertThat(run.missing(0, HOUR))
+        .isCloseTo(load - small * 0.6304 / 0.9958, withinPercentage(0.1));
+  }
+
+  @Test
+  void onlyAHeatPumpHeats() {
+    Cooling.Plate plate = new Cooling.Plate(CAPACITY, 3.5, Cooling.Label.EER, 1);
+    Cooling.Heat heat = new Cooling.Heat(CAPACITY, OptionalDouble.empty(), -15);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Cooling.heatPump(Cooling.Kind.WINDOW, 0, plate, heat));
+    Cooling window = Cooling.of(Cooling.Kind.WINDOW, 0, plate);
+    assertThat(window.heats()).isFalse();
+    assertThat(window.heatAt(20, 0)).isZero();
+    YearResult run = YearRun.of(steady(17), Optional.of(window));
+    assertThat(run.at(YearResult.Figure.PUMP_HEAT, 0, HOUR)).isZero();
+    assertThat(run.missing(0, HOUR))
+        .isEqualTo(run.at(YearResult.Figure.HEATING, 0, HOUR))
+        .isPositive();
+  }
+
+  private static ShopYear steady(double fahrenheit) {
+    Shop warm =
+        MadeShops.box(
+            "10", "2000 m3", "0.2 /h", ", \"setPoint\": \"25 °C\", \"heatedTo\": \"70 °F\"");
+    double outdoors = MadeShops.celsius(fahrenheit);
+    return ShopYear.of(
+        MadeYears.plants(warm, RoomCooling.UNIT, RoomHeating.IDEAL, "always"),
+        MadeYears.constant(outdoors, outdoors - 2));
   }
 
   /** In the heat it cools, and draws no more than its label would. */

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shopclime.quantity.Problem;
 
-/** An evaporative cooler in the shop file. */
+/** An evaporative cooler and a heat pump in the shop file. */
 class PadsFileTest {
 
   private static final String CFM_3000 = "{\"airflow\": \"3000 cfm\"}";
@@ -65,6 +65,41 @@ class PadsFileTest {
         .contains("100 BTU/h");
     assertThat(problems("{\"kind\": \"evaporative\", \"pads\": {\"airflow\": \"-1 cfm\"}}"))
         .isNotEmpty();
+  }
+
+  @Test
+  void aHeatPumpSaysHowItHeats() {
+    String figures =
+        "{\"kind\": \"heat pump\", \"capacity\": \"12000 BTU/h\", \"heating\": {\"hspf2\":"
+            + " \"8.5 BTU/Wh\", \"capacity\": \"13000 BTU/h\"}}";
+    ShopReading.Good good = (ShopReading.Good) read(figures);
+    CoolingUnit unit = good.shop().unit().orElseThrow();
+    PumpHeat heat = unit.winterHeat().orElseThrow();
+    assertThat(heat.hspf2().orElseThrow()).isCloseTo(8.5 * 0.293071, within(1e-5));
+    assertThat(heat.capacity().orElseThrow()).isCloseTo(13000 * 0.293071, within(1e-2));
+    assertThat(heat.lowestOutdoor()).isCloseTo(-15, within(1e-9));
+    assertThat(heat.winter()).isEqualTo(PumpWinter.HEATS);
+    String written = ShopFile.write(good.shop());
+    assertThat(((ShopReading.Good) ShopFile.read(written, Stations.any())).shop())
+        .isEqualTo(good.shop());
+    assertThat(warnings(figures)).doesNotContain("unit.heating");
+    assertThat(warnings(figures.replace("heat pump", "window"))).contains("unit.heating");
+    assertThat(problems(figures.replace("8.5 BTU/Wh", "40 BTU/Wh")))
+        .singleElement()
+        .asString()
+        .startsWith("unit.heating.hspf2");
+  }
+
+  @Test
+  void onlyAHeatPumpHeatsUnlessItIsSaidNotTo() {
+    CoolingUnit window = Examples.shop("insulated").unit().orElseThrow();
+    assertThat(window.winterHeat()).isEmpty();
+    CoolingUnit pump = window.withKind(UnitKind.VARIABLE_HEAT_PUMP);
+    assertThat(pump.winterHeat()).isPresent();
+    PumpHeat only =
+        new PumpHeat(
+            PumpWinter.COOLS_ONLY, java.util.Optional.empty(), java.util.Optional.empty(), 0);
+    assertThat(pump.withHeating(java.util.Optional.of(only)).winterHeat()).isEmpty();
   }
 
   @Test
