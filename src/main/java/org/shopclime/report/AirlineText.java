@@ -34,9 +34,10 @@ public final class AirlineText {
     TextLines.wrapped(text, "", words.sentence());
     places(text, answer, units);
     text.append("\nWhy they stand so\n");
+    AirReasons reasons = new AirReasons(answer, units);
     for (PlaceAnswer place : answer.places()) {
       TextLines.wrapped(
-          text, "- ", place.ranked().place().name() + ": " + words.reason(place) + ".");
+          text, "- ", place.ranked().place().name() + ": " + reasons.reason(place) + ".");
     }
     String best = answer.places().get(0).ranked().place().name();
     changes(

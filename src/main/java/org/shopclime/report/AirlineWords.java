@@ -3,16 +3,13 @@ package org.shopclime.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.shopclime.airline.AirCompressor;
 import org.shopclime.airline.AirlineAnswer;
-import org.shopclime.airline.Hazard;
 import org.shopclime.airline.LineCaution;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.PlaceNames;
 import org.shopclime.airline.Placement;
-import org.shopclime.airline.Ranking;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
@@ -58,7 +55,7 @@ public final class AirlineWords {
       return "None of the usual places is safe for this compressor: "
           + name
           + " is "
-          + reason(best)
+          + new AirReasons(answer, units).reason(best)
           + ".";
     }
     String hot =
@@ -127,72 +124,9 @@ public final class AirlineWords {
         : grams + " and " + grams(place.lineWater()) + " in the line, which is wet";
   }
 
-  /**
-   * Why a place stands where it does: the first thing that decided.
-   *
-   * @param place one of the answer's
-   * @return a sentence without its full stop
-   */
-  public String reason(PlaceAnswer place) {
-    Ranking.Ranked ranked = place.ranked();
-    Ranking.Reason reason = ranked.reason();
-    if (ranked.rank().isEmpty()) {
-      return "excluded: "
-          + ranked.place().hazards().stream()
-              .map(AirlineWords::hazard)
-              .collect(Collectors.joining("; "));
-    }
-    if (reason.against().isEmpty()) {
-      return "the only place there is";
-    }
-    String other = "\"" + reason.against().get() + "\"";
-    String limit = Shown.temperature(AirCompressor.MOST_AMBIENT, units);
-    String own = Shown.temperature(reason.own(), units);
-    String its = Shown.temperature(reason.other(), units);
-    boolean first = ranked.rank().get() == 1;
-    return switch (reason.criterion()) {
-      case SAFETY -> "safe, which " + other + " is not";
-      case PLACE_LIMIT ->
-          first
-              ? "reaches " + own + ", within the " + limit + " it can stand; " + other + " " + its
-              : "reaches " + own + ", above the " + limit + " it can stand; " + other + " " + its;
-      case SHOP_HOLDS ->
-          first
-              ? "the shop stays at " + own + "; with " + other + " it reaches " + its
-              : "the shop reaches " + own + " and is not held; with " + other + " " + its;
-      case DRY_LINE ->
-          first
-              ? "its line is dry, pressure dew point " + own + "; with " + other + " " + its
-              : "its line is wet, pressure dew point " + own + "; with " + other + " " + its;
-      case ENERGY -> energy(reason, other, first);
-    };
-  }
-
-  private static String energy(Ranking.Reason reason, String other, boolean first) {
-    String own = kilowattHours(reason.own());
-    String its = kilowattHours(reason.other());
-    if (own.equals(its)) {
-      return "as good as " + other + ", both " + own + " of electricity a day";
-    }
-    return (first ? "least electricity, " : "more electricity, ")
-        + own
-        + " a day; "
-        + other
-        + " "
-        + its;
-  }
-
   /** Electricity of a day as "9.6 kWh". */
   static String kilowattHours(double kilowattHours) {
     return String.format(java.util.Locale.ROOT, "%.1f kWh", kilowattHours);
-  }
-
-  private static String hazard(Hazard hazard) {
-    return switch (hazard) {
-      case FUMES -> "fumes or powder reach a motor that sparks, or the air it draws";
-      case FLAME -> "a flame or things that burn are next to its hot head";
-      case SHOP_UNDER_SUCTION -> "it draws the shop below what its flue stands";
-    };
   }
 
   /** Water as "34 g" or, for an inch-pound reader, fluid ounces beside it. */
