@@ -100,6 +100,7 @@ public final class AirlineText {
   private static String brief(Placement.Kind kind) {
     return switch (kind) {
       case IN_ROOM, CLOSED_CLOSET, LOFT, LEAN_TO -> PlaceNames.of(kind);
+      case OPEN_ROOF -> "open roof outdoors";
       case CLOSED_INSULATED_CLOSET -> "closed closet, insulated";
       case UNDER_STAIR -> "closed, under a stair";
       case GRILLES_TO_ROOM -> "closet, grilles to room";

@@ -96,8 +96,8 @@ public final class AirlineWords {
                     + place.ranked().place().name()
                     + ". But there it gets "
                     + Shown.temperature(place.placePeak(), units)
-                    + ", too hot for the machine; larger openings or a stronger fan than assumed, or"
-                    + " nothing but a roof over it outdoors, bring it nearer to the outdoor air.")
+                    + ", too hot for the machine; larger openings or a stronger fan than assumed"
+                    + " bring it nearer to the outdoor air.")
         .orElse("");
   }
 
@@ -158,6 +158,12 @@ public final class AirlineWords {
   public List<String> cautions() {
     List<String> all = new ArrayList<>();
     answer.places().get(0).cautions().forEach(caution -> all.add(caution(caution)));
+    if (answer.places().get(0).placement().kind() == Placement.Kind.OPEN_ROOF) {
+      all.add(
+          "Outdoors, keep rain and its splash off motor, switch, pump head and intake: roof well over"
+              + " the edge, feet off the ground, a foot or more free on all sides, and the tank looked"
+              + " at for rust. Wiring outdoors is for a licensed electrician; neighbors hear it.");
+    }
     all.add(
         "Drain tank and drop legs every day; keep relief valve and guards; blow"
             + " guns at no more than 30 psi at the tip (OSHA 1910.242(b)); no plastic pipe that is"
@@ -208,6 +214,12 @@ public final class AirlineWords {
               + ".";
       case ICE_IN_LINE ->
           "Ice can form in the line: dew point " + found + ", coldest stretch " + limit + ".";
+      case FROST ->
+          "It freezes there (down to "
+              + found
+              + " in winter): water left in tank, drain, pump head or regulator turns to ice and can"
+              + " stop drain and relief valves. Drain all of it after work, and take the oil its"
+              + " maker names for the cold.";
     };
   }
 
@@ -232,6 +244,13 @@ public final class AirlineWords {
           "A place told with nearly "
               + Shown.temperature(HOTTEST, units)
               + " would get hotter still; the machine switches off long before.");
+    }
+    if (answer.places().stream()
+        .anyMatch(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)) {
+      all.add(
+          "Under an open roof it is taken as "
+              + Shown.difference(Placement.OPEN_ROOF_RISE, units)
+              + " warmer than outdoors, whatever the wind and the sun on the roof.");
     }
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"

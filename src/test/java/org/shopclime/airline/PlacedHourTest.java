@@ -88,6 +88,11 @@ class PlacedHourTest {
         .as("the air it takes costs more than the heat it carries off")
         .isGreaterThan(fanOut.line().heatAt(LineSite.PLACE));
     assertThat(celsius(hours, Placement.Kind.LOFT)).isGreaterThan(55);
+    // Outdoors and 2 K; by pencil 0.0051 kg/s of air come in 2 K warmer than that at 36.7 °C.
+    PlacedHour open = hours.get(Placement.Kind.OPEN_ROOF);
+    assertThat(open.place().dryBulb()).isCloseTo(HOT.outdoors().dryBulb() + 2, within(1e-9));
+    assertThat(open.closet().orElseThrow().toRoom()).isZero();
+    assertThat(open.roomHeat()).isLessThan(hours.get(Placement.Kind.LEAN_TO).roomHeat());
     // By pencil: 40.9 W/K to 46.7 °C, vents 117 W/K to 36.7 °C, 2400 W: 54.3 °C.
     assertThat(celsius(hours, Placement.Kind.LEAN_TO)).isCloseTo(54.3, within(2.0));
   }
