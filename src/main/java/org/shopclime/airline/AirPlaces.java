@@ -205,7 +205,7 @@ public final class AirPlaces {
     CompressedAir air = asked.shop().air();
     boolean apart =
         switch (placement.kind()) {
-          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT -> true;
+          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> true;
           case IN_ROOM,
               CLOSED_CLOSET,
               CLOSED_INSULATED_CLOSET,
@@ -284,11 +284,20 @@ public final class AirPlaces {
         run.kilowattHours(found),
         cooling(lived),
         winter(placement, base, hours),
-        LineCaution.of(
-            owned.line(),
-            owned.demand(),
-            run.sites(found, peakHour),
-            run.line(owned.line(), owned.demand(), placement.intake(), found, peakHour)));
+        cautions(placement, run, found, peakHour));
+  }
+
+  private List<LineCaution> cautions(
+      Placement placement, PlaceRun run, PlaceRun.Found found, int hour) {
+    List<LineCaution> all =
+        new ArrayList<>(
+            LineCaution.of(
+                owned.line(),
+                owned.demand(),
+                run.sites(found, hour),
+                run.line(owned.line(), owned.demand(), placement.intake(), found, hour)));
+    LineCaution.frost(placement.kind(), asked.winterDesign()).ifPresent(all::add);
+    return all;
   }
 
   private double winter(Placement placement, Baseline base, Set<Integer> hours) {

@@ -3,9 +3,12 @@ package org.shopclime.airline;
 /**
  * The walls of the place where a compressor stands, as two plain conductances.
  *
- * <p>Source: usual sizes are stated with each; U of a bare partition 1.8 W/(m²·K) (drywall on both
- * sides of empty studs), of one with R-13 batts 0.42, of an outside wall with R-13 0.45, of a metal
- * or board lean-to 5: steady sums of layers with still-air films, studs counted.
+ * <p>Source: usual sizes are stated with each. Partitions are 1/2 in drywall (0.16 W/(m·K), ISO
+ * 10456) on both sides of 2x4 studs, empty (air space R-0.91) or with R-13: sums of these layers
+ * with a still-air film of R-0.68 on each side (ASHRAE Handbook - Fundamentals), a quarter of the
+ * area wood of R-1.25 an inch (framing share of ANSI/ASHRAE/IES 90.1, table A3.4, 16 in): 1.56 and
+ * 0.49 W/(m²·K). An outside wall with R-13 has U-0.089, 0.505 W/(m²·K) (the same table). A lean-to
+ * of metal or board 5: between the 6.7 of films alone and the 4.3 of 7/16 in board.
  *
  * <p>Limits: no mass: the pencil closet is a steady mean. Sun on outer walls is a typed excess over
  * the air outdoors, common practice for the worst hour.
@@ -19,15 +22,29 @@ package org.shopclime.airline;
 public record Closet(
     double roomArea, double roomU, double outerArea, double outerU, double sunExcess) {
 
+  /** An R-value of 1 h·ft²·°F/BTU, m²·K/W. */
+  private static final double R = Trade.FOOT * Trade.FOOT / 1.8 / (1055.05585262 / 3600);
+
+  private static final double FILMS = 2 * 0.68 * R;
+  private static final double DRYWALLS = 2 * 0.5 * Trade.INCH / 0.16;
+  private static final double STUD = 3.5 * 1.25 * R;
+  private static final double STUD_SHARE = 0.25;
+
   /** U of a bare partition, W/(m²·K). */
-  public static final double BARE_PARTITION = 1.8;
+  public static final double BARE_PARTITION = partition(0.91);
 
   /** U of a partition with R-13 batts, W/(m²·K). */
-  public static final double INSULATED_PARTITION = 0.42;
+  public static final double INSULATED_PARTITION = partition(13);
 
-  private static final double OUTSIDE_WALL = 0.45;
+  private static final double OUTSIDE_WALL = 0.089 / R;
   private static final double BARE_SHED = 5;
   private static final double SQUARE_FOOT = Trade.FOOT * Trade.FOOT;
+
+  /** U of a partition with this R-value between its studs, W/(m²·K). */
+  private static double partition(double between) {
+    double faces = FILMS + DRYWALLS;
+    return (1 - STUD_SHARE) / (faces + between * R) + STUD_SHARE / (faces + STUD);
+  }
 
   /** Refuses what is outside the ranges above. */
   public Closet {

@@ -2,6 +2,7 @@ package org.shopclime.airline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A figure that is out of what a machine is made for, as data; sentences are made elsewhere.
@@ -31,7 +32,9 @@ public record LineCaution(Kind kind, double found, double limit) {
     /** Water drops out in the coldest stretch; pressure dew point against its temperature, °C. */
     WET_LINE,
     /** Pressure dew point below freezing of the coldest stretch is missed, so ice can form; °C. */
-    ICE_IN_LINE
+    ICE_IN_LINE,
+    /** Colder than freezing around the machine on the winter's design night; °C. */
+    FROST
   }
 
   private static final double DEW_POINT_SLACK = 0.5;
@@ -76,6 +79,32 @@ public record LineCaution(Kind kind, double found, double limit) {
       above(all, kind, dewPoint, around.coldest());
     }
     return List.copyOf(all);
+  }
+
+  /**
+   * Frost in a place that is about as cold as outdoors.
+   *
+   * @param kind the place
+   * @param winterDesign winter's design temperature outdoors, °C
+   * @return the caution; none in a place that the shop keeps warmer, or without frost
+   */
+  public static Optional<LineCaution> frost(Placement.Kind kind, double winterDesign) {
+    boolean cold =
+        switch (kind) {
+          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> true;
+          case IN_ROOM,
+              CLOSED_CLOSET,
+              CLOSED_INSULATED_CLOSET,
+              UNDER_STAIR,
+              GRILLES_TO_ROOM,
+              FAN_TO_ROOM,
+              STACK_OUTDOORS,
+              FAN_OUTDOORS ->
+              false;
+        };
+    return cold && winterDesign < 0
+        ? Optional.of(new LineCaution(Kind.FROST, winterDesign, 0))
+        : Optional.empty();
   }
 
   private static void above(List<LineCaution> all, Kind kind, double found, double limit) {

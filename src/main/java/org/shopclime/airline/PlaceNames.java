@@ -25,6 +25,7 @@ public final class PlaceNames {
       case OUTDOOR_LOOP_FAN -> "insulated closet with a fan from and to outdoors";
       case LEAN_TO -> "lean-to outside";
       case LOFT -> "loft";
+      case OPEN_ROOF -> "under an open roof outdoors";
     };
   }
 }

@@ -129,8 +129,7 @@ final class PlaceRun {
     return settle(
         machine -> {
           PlacedRun.Day day = run.lived(machine, cooling);
-          return new Found(
-              machine, day.rooms().get(place), day.rooms().get(room), Optional.of(day));
+          return new Found(machine, at(day.rooms()), day.rooms().get(room), Optional.of(day));
         },
         near);
   }
@@ -143,7 +142,21 @@ final class PlaceRun {
   /** The same with a machine as it is. */
   Found held(PlacedMachine machine, double celsius) {
     List<RoomHours> rooms = run.held(machine, celsius);
-    return new Found(machine, rooms.get(place), rooms.get(room), Optional.empty());
+    return new Found(machine, at(rooms), rooms.get(room), Optional.empty());
+  }
+
+  private boolean isOpen() {
+    return placement.kind() == Placement.Kind.OPEN_ROOF;
+  }
+
+  /** The place: one of the rooms, or the air outdoors and a little warmer. */
+  private RoomHours at(List<RoomHours> rooms) {
+    return isOpen()
+        ? new RoomHours(
+            Profile.of(hour -> model.outdoor(hour) + Placement.OPEN_ROOF_RISE),
+            Profile.of(model::outdoorHumidityRatio),
+            Profile.of(hour -> 0))
+        : rooms.get(place);
   }
 
   /** The shop with no compressor running. */
@@ -171,7 +184,7 @@ final class PlaceRun {
         near.map(Found::place)
             .orElseGet(
                 () ->
-                    place == room
+                    place == room && !isOpen()
                         ? work
                         : new RoomHours(
                             Profile.of(model::outdoor),
@@ -293,7 +306,8 @@ final class PlaceRun {
         component(),
         working,
         idle,
-        Profile.of(hour -> share * hours[hour - 1].heatAt(LineSite.PLACE) + fan),
+        // What a machine gives off outdoors, and the air it draws there, is none of the shop's.
+        Profile.of(hour -> isOpen() ? 0 : share * hours[hour - 1].heatAt(LineSite.PLACE) + fan),
         CompressorGain.RADIANT_SHARE,
         Profile.of(hour -> roomHeat(hours[hour - 1], work.air().at(hour))),
         Profile.of(
@@ -301,7 +315,10 @@ final class PlaceRun {
                 hours[hour - 1].toolAir()
                     * (hours[hour - 1].tool().humidityRatio() - work.water().at(hour))),
         Profile.of(
-            hour -> placement.intake() == Intake.PLACE ? hours[hour - 1].running().dryAir() : 0));
+            hour ->
+                placement.intake() == Intake.PLACE && !isOpen()
+                    ? hours[hour - 1].running().dryAir()
+                    : 0));
   }
 
   private static double roomHeat(LineResult line, double room) {
@@ -384,7 +401,7 @@ final class PlaceRun {
 
   private Side still() {
     return switch (placement.kind()) {
-      case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT -> Side.OUTDOORS;
+      case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> Side.OUTDOORS;
       case IN_ROOM,
           CLOSED_CLOSET,
           CLOSED_INSULATED_CLOSET,

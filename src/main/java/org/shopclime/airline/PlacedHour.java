@@ -33,6 +33,9 @@ public record PlacedHour(
    */
   public static PlacedHour pencil(
       Placement placement, AirLine airLine, AirDemand demand, PlaceAround around, double coldest) {
+    if (placement.kind() == Placement.Kind.OPEN_ROOF) {
+      return outdoors(placement.intake(), airLine, demand, around, coldest);
+    }
     if (placement.closet().isEmpty()) {
       return known(around.room(), placement.intake(), airLine, demand, around, coldest);
     }
@@ -53,6 +56,26 @@ public record PlacedHour(
             balance.humidityRatio(),
             around.room().pressure());
     LineResult line = run(air, placement.intake(), airLine, demand, around, coldest);
+    return new PlacedHour(air, Optional.of(balance), line, around);
+  }
+
+  /** Under an open roof all heat of the place goes off with the air that drifts by. */
+  private static PlacedHour outdoors(
+      Intake intake, AirLine airLine, AirDemand demand, PlaceAround around, double coldest) {
+    AirState outdoors = around.outdoors();
+    AirState air = outdoors.withDryBulb(outdoors.dryBulb() + Placement.OPEN_ROOF_RISE);
+    LineResult line = run(air, intake, airLine, demand, around, coldest);
+    double heat = heatInto(line, intake, outdoors, air.dryBulb());
+    double drift = heat / (MoistAir.humidHeat(outdoors.humidityRatio()) * Placement.OPEN_ROOF_RISE);
+    ClosetBalance balance =
+        new ClosetBalance(
+            air.dryBulb(),
+            air.humidityRatio(),
+            heat,
+            0,
+            0,
+            heat,
+            new Venting.Draught(Side.OUTDOORS, Side.OUTDOORS, drift));
     return new PlacedHour(air, Optional.of(balance), line, around);
   }
 

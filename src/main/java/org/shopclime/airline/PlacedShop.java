@@ -71,7 +71,8 @@ record PlacedShop(Shop shop, int place) {
   /** Walls of a kind of place. */
   static Walls walls(Placement.Kind kind) {
     return switch (kind) {
-      case IN_ROOM -> Walls.ROOM;
+      // Under an open roof there is no place to make: the machine leaves the shop alone.
+      case IN_ROOM, OPEN_ROOF -> Walls.ROOM;
       case LOFT -> Walls.LOFT;
       case LEAN_TO -> Walls.LEAN_TO;
       case UNDER_STAIR -> Walls.STAIR;

@@ -11,7 +11,7 @@ import org.shopclime.leakage.VentStack;
  * practice of small shops.
  *
  * @param kind which kind
- * @param closet its walls; none in the room itself
+ * @param closet its walls; none in the room itself and under an open roof
  * @param venting how air passes
  * @param intake where the machine draws its air
  */
@@ -19,6 +19,14 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
 
   /** Free area of a grille, m²: 1 ft², a louvre of about 14 by 20 in. */
   public static final double GRILLE = Trade.FOOT * Trade.FOOT;
+
+  /**
+   * How much warmer than the air outdoors it is under an open roof, K. By pencil: 2,500 W of a 5 hp
+   * machine warm air that drifts at 0.5 m/s through 4 x 6 ft, 1.14 kg/m³, by 2 K. Nearer to a wall,
+   * or under a low roof of sheet metal in the sun, it is more: common practice is to keep a foot or
+   * more free on all sides.
+   */
+  public static final double OPEN_ROOF_RISE = 2;
 
   private static final double CLOSET_HEIGHT = 6 * Trade.FOOT;
   private static final double SMALL_FAN = 200 * Trade.CFM;
@@ -49,7 +57,9 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
     /** Lean-to outside, louvres of 2 ft² of free area low and high, 5 ft apart. */
     LEAN_TO,
     /** In the loft, vents of 1.6 ft² at eaves and ridge, 6 ft apart. */
-    LOFT
+    LOFT,
+    /** Outdoors under a roof without walls, out of rain and sun. */
+    OPEN_ROOF
   }
 
   /**
@@ -88,7 +98,8 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
         of(
             Kind.LOFT,
             Closet.loft(),
-            Venting.openings(Side.OUTDOORS, Side.OUTDOORS, 0.15, 6 * Trade.FOOT)));
+            Venting.openings(Side.OUTDOORS, Side.OUTDOORS, 0.15, 6 * Trade.FOOT)),
+        new Placement(Kind.OPEN_ROOF, Optional.empty(), Venting.CLOSED, Intake.PLACE));
   }
 
   /**

@@ -1,8 +1,5 @@
 package org.shopclime.app;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,12 +12,10 @@ import org.shopclime.report.AirlineAsk;
 import org.shopclime.report.AirlineJson;
 import org.shopclime.report.AirlineText;
 import org.shopclime.report.AirlineWords;
-import org.shopclime.report.ChartImage;
-import org.shopclime.report.HtmlReport;
 import org.shopclime.run.RoomTooHot;
+import org.shopclime.shop.Shop;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Mixin;
 
 @Command(
     name = "airline",
@@ -33,27 +28,7 @@ final class AirlineVerb implements Callable<Integer> {
 
   private final Session session;
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "FILE",
-      description = "Shop file (JSON); without it the usual example.")
-  private Path file;
-
-  @Option(names = "--json", description = "One JSON object instead of text, for machines.")
-  private boolean json;
-
-  @Option(
-      names = "--units",
-      paramLabel = "ip|si",
-      converter = UnitsWord.class,
-      description = "Units of the text: ip (°F, BTU/h) or si (°C, W); else the file's own.")
-  private UnitSystem units;
-
-  @Option(
-      names = "--report",
-      paramLabel = "DIR",
-      description = "Also write a page to read and print (air.html) and its figures (CSV) here.")
-  private Path report;
+  @Mixin private final AskedShop asked = new AskedShop();
 
   AirlineVerb(Session session) {
     this.session = session;
@@ -61,45 +36,38 @@ final class AirlineVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<Session.Loaded> loaded = session.load(Optional.ofNullable(file));
+    Optional<Session.Loaded> loaded = session.load(asked.file());
     List<Problem> problems = new ArrayList<>();
-    Optional.ofNullable(report).flatMap(Folders::problem).ifPresent(problems::add);
+    asked.report().flatMap(Folders::problem).ifPresent(problems::add);
     session.tell(problems);
     if (loaded.isEmpty() || !problems.isEmpty()) {
       return Session.BAD_INPUT;
     }
-    Session.Loaded asked = loaded.get();
+    Shop shop = loaded.get().shop().shop();
     Optional<AirlineAnswer> answer;
     try {
-      answer = AirlineAsk.answer(asked.shop().shop(), asked.climates());
+      answer =
+          AirlineAsk.answer(
+              shop,
+              loaded.get().climates(),
+              new ToldPlaces(ToldProgress.onTerminal(session.err())));
     } catch (RoomTooHot hot) {
       return session.refuse(new Problem("rooms", hot.getMessage(), "a shop that can be worked in"));
     }
-    UnitSystem wanted = units == null ? asked.shop().shop().units() : units;
+    UnitSystem units = asked.units().orElse(shop.units());
     String text =
-        json
+        asked.json()
             ? AirlineJson.of(answer) + "\n"
             : answer
-                .map(found -> AirlineText.of(found, wanted))
+                .map(found -> AirlineText.of(found, units))
                 .orElse(AirlineWords.NO_COMPRESSOR + "\n");
     session.out().print(text);
     session.out().flush();
-    return answer.isEmpty() || report == null ? Session.GOOD : keep(answer.get(), wanted);
-  }
-
-  private int keep(AirlineAnswer answer, UnitSystem wanted) {
-    // Standard output holds the JSON object and nothing else.
-    PrintWriter told = json ? session.err() : session.out();
-    try {
-      Path page = AirReport.write(answer, wanted, report);
-      if (!ChartImage.canDraw()) {
-        told.println(HtmlReport.NO_CHARTS);
-      }
-      told.println("Report: " + page.toAbsolutePath());
-      told.flush();
-      return Session.GOOD;
-    } catch (IOException e) {
-      return session.refuse(new Problem(report.toString(), Folders.reason(e), Folders.TAKES));
-    }
+    return answer.isEmpty() || asked.report().isEmpty()
+        ? Session.GOOD
+        : session.keep(
+            asked.report().get(),
+            asked.json(),
+            folder -> AirReport.write(answer.get(), units, folder));
   }
 }

@@ -96,7 +96,9 @@ public final class Commands {
     }
     int code;
     try {
-      code = SizeVerb.answer(session, Optional.ofNullable(file), Optional.empty(), json, null);
+      code =
+          SizeVerb.answer(
+              session, Optional.ofNullable(file), Optional.empty(), json, Optional.empty());
     } catch (RuntimeException | Error fault) {
       code = ownFault(session, fault);
     }
@@ -246,7 +248,8 @@ public final class Commands {
         return Session.GOOD;
       }
       Path folder = Path.of(System.getProperty(REPORTS, "shopclime-report"));
-      return SizeVerb.answer(session, Optional.empty(), Optional.of(folder), false, null);
+      return SizeVerb.answer(
+          session, Optional.empty(), Optional.of(folder), false, Optional.empty());
     }
   }
 }

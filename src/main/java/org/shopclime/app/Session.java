@@ -1,5 +1,6 @@
 package org.shopclime.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -7,6 +8,8 @@ import java.util.Optional;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.StationClimate;
 import org.shopclime.quantity.Problem;
+import org.shopclime.report.ChartImage;
+import org.shopclime.report.HtmlReport;
 import org.shopclime.shop.Examples;
 import org.shopclime.shop.ShopFile;
 import org.shopclime.shop.ShopReading;
@@ -49,6 +52,41 @@ record Session(PrintWriter out, PrintWriter err, FormLauncher form) {
     }
     tell(((ShopReading.Bad) reading).problems());
     return Optional.empty();
+  }
+
+  /** Writes a report into its folder. */
+  interface Writer {
+
+    /** Writes it and tells its page. */
+    Path write(Path folder) throws IOException;
+  }
+
+  /**
+   * Keeps the report of an answer and tells where.
+   *
+   * @param folder where it is kept
+   * @param json whether the answer was told as JSON
+   * @param writer writes it
+   * @return exit code
+   */
+  int keep(Path folder, boolean json, Writer writer) {
+    try {
+      Path page = writer.write(folder);
+      PrintWriter told = told(json);
+      if (!ChartImage.canDraw()) {
+        told.println(HtmlReport.NO_CHARTS);
+      }
+      told.println("Report: " + page.toAbsolutePath());
+      told.flush();
+      return GOOD;
+    } catch (IOException e) {
+      return refuse(new Problem(folder.toString(), Folders.reason(e), Folders.TAKES));
+    }
+  }
+
+  /** Where files that were written are told: beside a JSON object standard output holds nothing. */
+  PrintWriter told(boolean json) {
+    return json ? err : out;
   }
 
   int refuse(Problem problem) {

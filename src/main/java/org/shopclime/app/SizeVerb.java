@@ -1,7 +1,5 @@
 package org.shopclime.app;
 
-import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,14 +7,12 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.Problem;
 import org.shopclime.quantity.UnitSystem;
-import org.shopclime.report.ChartImage;
 import org.shopclime.report.HtmlReport;
 import org.shopclime.report.SizeJson;
 import org.shopclime.report.SizeText;
 import org.shopclime.run.RoomTooHot;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Mixin;
 
 @Command(
     name = "size",
@@ -29,27 +25,7 @@ final class SizeVerb implements Callable<Integer> {
 
   private final Session session;
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "FILE",
-      description = "Shop file (JSON); without it the usual example.")
-  private Path file;
-
-  @Option(names = "--json", description = "One JSON object instead of text, for machines.")
-  private boolean json;
-
-  @Option(
-      names = "--report",
-      paramLabel = "DIR",
-      description = "Also write a page to read and print (report.html) and its figures (CSV) here.")
-  private Path report;
-
-  @Option(
-      names = "--units",
-      paramLabel = "ip|si",
-      converter = UnitsWord.class,
-      description = "Units of text and report: ip (°F, BTU/h) or si (°C, W); else the file's own.")
-  private UnitSystem units;
+  @Mixin private final AskedShop asked = new AskedShop();
 
   SizeVerb(Session session) {
     this.session = session;
@@ -57,7 +33,7 @@ final class SizeVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return answer(session, Optional.ofNullable(file), Optional.ofNullable(report), json, units);
+    return answer(session, asked.file(), asked.report(), asked.json(), asked.units());
   }
 
   /** Answers for a file, or the usual example; writes a report where a folder is given. */
@@ -66,7 +42,7 @@ final class SizeVerb implements Callable<Integer> {
       Optional<Path> file,
       Optional<Path> report,
       boolean json,
-      UnitSystem wanted) {
+      Optional<UnitSystem> wanted) {
     Optional<Session.Loaded> loaded = session.load(file);
     if (loaded.isEmpty()) {
       return Session.BAD_INPUT;
@@ -77,7 +53,7 @@ final class SizeVerb implements Callable<Integer> {
       return session.refuse(closed.get());
     }
     Session.Loaded asked = loaded.get();
-    UnitSystem units = wanted == null ? asked.shop().shop().units() : wanted;
+    UnitSystem units = wanted.orElse(asked.shop().shop().units());
     SizeAnswer answer;
     try {
       answer =
@@ -88,20 +64,8 @@ final class SizeVerb implements Callable<Integer> {
     }
     session.out().print(json ? SizeJson.of(answer) + "\n" : SizeText.of(answer, units));
     session.out().flush();
-    if (report.isPresent()) {
-      try {
-        Path page = HtmlReport.write(answer, units, report.get());
-        // Standard output holds the JSON object and nothing else.
-        PrintWriter told = json ? session.err() : session.out();
-        if (!ChartImage.canDraw()) {
-          told.println(HtmlReport.NO_CHARTS);
-        }
-        told.println("Report: " + page.toAbsolutePath());
-      } catch (IOException e) {
-        return session.refuse(
-            new Problem(report.get().toString(), Folders.reason(e), Folders.TAKES));
-      }
-    }
-    return Session.GOOD;
+    return report.isEmpty()
+        ? Session.GOOD
+        : session.keep(report.get(), json, folder -> HtmlReport.write(answer, units, folder));
   }
 }

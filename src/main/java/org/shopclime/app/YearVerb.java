@@ -1,7 +1,6 @@
 package org.shopclime.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,8 +14,6 @@ import org.shopclime.plan.YearAnswer;
 import org.shopclime.plan.Yearly;
 import org.shopclime.quantity.Problem;
 import org.shopclime.quantity.UnitSystem;
-import org.shopclime.report.ChartImage;
-import org.shopclime.report.HtmlReport;
 import org.shopclime.report.YearCsv;
 import org.shopclime.report.YearJson;
 import org.shopclime.report.YearReport;
@@ -131,28 +128,17 @@ final class YearVerb implements Callable<Integer> {
   }
 
   private int keep(YearAnswer answer, UnitSystem wanted) {
-    // Standard output holds the JSON object and nothing else.
-    PrintWriter told = json ? session.err() : session.out();
     if (hourly != null) {
       try {
         YearCsv.writeHours(answer, wanted, hourly);
-        told.println("Hours: " + hourly.toAbsolutePath());
+        session.told(json).println("Hours: " + hourly.toAbsolutePath());
       } catch (IOException e) {
         return session.refuse(new Problem(hourly.toString(), Folders.reason(e), OUT));
       }
     }
-    if (report != null) {
-      try {
-        Path page = YearReport.write(answer, wanted, report);
-        if (!ChartImage.canDraw()) {
-          told.println(HtmlReport.NO_CHARTS);
-        }
-        told.println("Report: " + page.toAbsolutePath());
-      } catch (IOException e) {
-        return session.refuse(new Problem(report.toString(), Folders.reason(e), Folders.TAKES));
-      }
-    }
-    return Session.GOOD;
+    return report == null
+        ? Session.GOOD
+        : session.keep(report, json, folder -> YearReport.write(answer, wanted, folder));
   }
 
   private Optional<Problem> fileProblem(Path out) {

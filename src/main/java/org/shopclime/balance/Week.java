@@ -2,11 +2,12 @@ package org.shopclime.balance;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Schedule;
@@ -68,25 +69,24 @@ final class Week {
   }
 
   private DayOfWeek busiest(Shop shop) {
-    List<Double> watts = new ArrayList<>();
-    for (Room room : shop.rooms()) {
-      for (Gain gain : room.gains()) {
-        watts.add(GainHeat.fullOn(gain, room.setPoint()).total());
-      }
-    }
+    IdentityHashMap<Gain, Map<List<Double>, Double>> batches = new IdentityHashMap<>();
     DayOfWeek best = DayOfWeek.MONDAY;
     double most = -1;
     for (DayOfWeek day : DayOfWeek.values()) {
       if (work.hours().days().contains(day)) {
-        Map<Schedule, Double> hours = new HashMap<>();
+        Map<Schedule, DaySlots> whens = new HashMap<>();
         double heat = 0;
-        int each = 0;
         for (Room room : shop.rooms()) {
           for (Gain gain : room.gains()) {
+            DaySlots when =
+                whens.computeIfAbsent(gain.when(), each -> DaySlots.of(each, work, day, date));
             heat +=
-                watts.get(each++)
-                    * hours.computeIfAbsent(
-                        gain.when(), when -> DaySlots.of(when, work, day, date).hours());
+                isBatches(gain)
+                    // Most days are alike, and a day of an oven takes time.
+                    ? batches
+                        .computeIfAbsent(gain, each -> new HashMap<>())
+                        .computeIfAbsent(values(when), each -> ofBatches(gain, room, when))
+                    : GainHeat.fullOn(gain, room.setPoint()).total() * when.hours();
           }
         }
         if (heat > most) {
@@ -96,5 +96,23 @@ final class Week {
       }
     }
     return best;
+  }
+
+  private static boolean isBatches(Gain gain) {
+    return gain instanceof Gain.Oven oven && oven.batches().isPresent();
+  }
+
+  /** What a day of batches gives the room, W·h. */
+  private static double ofBatches(Gain gain, Room room, DaySlots when) {
+    GainCourse course = GainCourse.of(gain, room.setPoint(), when);
+    double sum = 0;
+    for (int slot = 0; slot < DaySlots.COUNT; slot++) {
+      sum += course.sensible(slot);
+    }
+    return sum / DaySlots.PER_HOUR;
+  }
+
+  private static List<Double> values(DaySlots when) {
+    return IntStream.range(0, DaySlots.COUNT).mapToObj(when::at).toList();
   }
 }

@@ -65,26 +65,36 @@ public final class AirReasons {
    * @return a sentence that names the first thing that decided
    */
   public String why(PlaceAnswer place) {
+    String reason = reason(place);
+    return reason.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + reason.substring(1) + ".";
+  }
+
+  /**
+   * The same within a sentence.
+   *
+   * @param place one of the answer's
+   * @return words without a capital and without a full stop
+   */
+  public String reason(PlaceAnswer place) {
     Ranking.Ranked ranked = place.ranked();
     Ranking.Reason reason = ranked.reason();
     if (ranked.rank().isEmpty()) {
-      return "Excluded because "
+      return "excluded because "
           + ranked.place().hazards().stream()
               .map(AirReasons::because)
-              .collect(Collectors.joining(", and "))
-          + ".";
+              .collect(Collectors.joining(", and "));
     }
     if (reason.against().isEmpty()) {
-      return "The only place there is.";
+      return "the only place there is";
     }
     boolean best = ranked.rank().get() == 1;
     String other = "\"" + Shown.line(reason.against().get()) + "\"";
-    String stands = (best ? "Ranked above " : "Ranked below ") + other;
+    String stands = (best ? "ranked above " : "ranked below ") + other;
     String own = degrees(reason.own());
     String its = degrees(reason.other());
     String limit = limit();
     return switch (reason.criterion()) {
-      case SAFETY -> stands + " because it is safe and that is not.";
+      case SAFETY -> stands + " because it is safe and that is not";
       case PLACE_LIMIT ->
           best
               ? stands
@@ -94,15 +104,13 @@ public final class AirReasons {
                   + limit
                   + "; here it is "
                   + own
-                  + "."
               : stands
                   + " because its place reaches "
                   + own
                   + " where the machine takes "
                   + limit
                   + "; there it is "
-                  + its
-                  + ".";
+                  + its;
       case SHOP_HOLDS ->
           best
               ? stands
@@ -110,14 +118,12 @@ public final class AirReasons {
                   + own
                   + "; there it reaches "
                   + its
-                  + "."
               : stands
                   + " because the shop reaches "
                   + own
                   + " and the unit does not hold it;"
                   + " there it is "
-                  + its
-                  + ".";
+                  + its;
       case DRY_LINE ->
           best
               ? stands
@@ -125,13 +131,11 @@ public final class AirReasons {
                   + own
                   + "; there below "
                   + its
-                  + "."
               : stands
                   + " because water drops out in its line, below "
                   + own
                   + "; there below "
-                  + its
-                  + ".";
+                  + its;
       case ENERGY -> stands + energy(reason, best);
     };
   }
@@ -140,15 +144,14 @@ public final class AirReasons {
     String own = AirlineWords.kilowattHours(reason.own());
     String its = AirlineWords.kilowattHours(reason.other());
     if (own.equals(its)) {
-      return " by a hair of electricity only: " + own + " a day with both.";
+      return " by a hair of electricity only: " + own + " a day with both";
     }
     return " because it takes "
         + (best ? "less" : "more")
         + " electricity with the unit's together, "
         + own
         + " a day; there "
-        + its
-        + ".";
+        + its;
   }
 
   private static String because(Hazard hazard) {

@@ -97,7 +97,9 @@ final class AirScene {
                 default -> false;
               };
           ink.setStroke(new BasicStroke(thick ? 4 : 1.4f));
-          if (kind != Placement.Kind.LOFT && kind != Placement.Kind.IN_ROOM) {
+          if (kind == Placement.Kind.OPEN_ROOF) {
+            openRoof();
+          } else if (kind != Placement.Kind.LOFT && kind != Placement.Kind.IN_ROOM) {
             ink.draw(shape);
           }
           if (thick) {
@@ -171,6 +173,7 @@ final class AirScene {
             shed.closePath();
             yield shed;
           }
+          case OPEN_ROOF -> new Rectangle2D.Double(RIGHT + 1, 64, LEAN_TO - RIGHT, GROUND - 64);
           case UNDER_STAIR -> {
             Path2D.Double under = new Path2D.Double();
             under.moveTo(50, GROUND);
@@ -190,6 +193,13 @@ final class AirScene {
               OUTDOOR_LOOP_FAN ->
               new Rectangle2D.Double(CLOSET, CLOSET_TOP, RIGHT - CLOSET, GROUND - CLOSET_TOP);
         });
+  }
+
+  /** A roof on a post, open below. */
+  private void openRoof() {
+    ink.draw(new Line2D.Double(LEAN_TO, GROUND, LEAN_TO, 63));
+    ink.setStroke(new BasicStroke(2.4f));
+    ink.draw(new Line2D.Double(RIGHT, 52, LEAN_TO + 8, 65));
   }
 
   /** Treads that climb to the loft. */
@@ -214,7 +224,7 @@ final class AirScene {
         switch (kind) {
           case IN_ROOM -> 58;
           case LOFT -> 58;
-          case LEAN_TO -> 118.5;
+          case LEAN_TO, OPEN_ROOF -> 118.5;
           case UNDER_STAIR -> 71;
           default -> 86;
         };
@@ -275,6 +285,10 @@ final class AirScene {
         grille(LEAN_TO, 70);
         arrow(LEAN_TO + 16, GROUND - 7, LEAN_TO + 5, GROUND - 7);
         arrow(LEAN_TO + 5, 70, LEAN_TO + 16, 70);
+      }
+      case OPEN_ROOF -> {
+        arrow(LEAN_TO + 16, GROUND - 7, LEAN_TO + 4, GROUND - 7);
+        arrow(LEAN_TO + 4, 73, LEAN_TO + 16, 73);
       }
       case LOFT -> {
         arrow(LEFT - 14, EAVES + 6, LEFT + 3, EAVES - 5);

@@ -44,7 +44,8 @@ public final class AirlineJson {
     SizeJson.place(root, found.day().station());
     root.put("answer", words.sentence());
     ArrayNode placements = root.putArray("placements");
-    found.places().forEach(place -> placement(placements.addObject(), place, words));
+    AirReasons reasons = new AirReasons(found, UnitSystem.INCH_POUND);
+    found.places().forEach(place -> placement(placements.addObject(), place, reasons));
     changes(root.putArray("changes"), found.changes());
     changes(root.putArray("blasting"), found.blasting());
     ArrayNode curve = root.putArray("ventCurve");
@@ -63,11 +64,11 @@ public final class AirlineJson {
     return root.toPrettyString();
   }
 
-  private static void placement(ObjectNode to, PlaceAnswer place, AirlineWords words) {
+  private static void placement(ObjectNode to, PlaceAnswer place, AirReasons reasons) {
     to.put("name", place.ranked().place().name())
         .put("kind", word(place.placement().kind()))
         .put("rank", place.ranked().rank().orElse(null))
-        .put("reason", words.reason(place))
+        .put("reason", reasons.reason(place))
         .put("criterion", word(place.ranked().reason().criterion()))
         .put("placePeakF", fahrenheit(place.placePeak()))
         .put("placePeakHour", place.peakHour())

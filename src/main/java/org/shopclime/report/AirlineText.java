@@ -34,9 +34,10 @@ public final class AirlineText {
     TextLines.wrapped(text, "", words.sentence());
     places(text, answer, units);
     text.append("\nWhy they stand so\n");
+    AirReasons reasons = new AirReasons(answer, units);
     for (PlaceAnswer place : answer.places()) {
       TextLines.wrapped(
-          text, "- ", place.ranked().place().name() + ": " + words.reason(place) + ".");
+          text, "- ", place.ranked().place().name() + ": " + reasons.reason(place) + ".");
     }
     String best = answer.places().get(0).ranked().place().name();
     changes(
@@ -99,6 +100,7 @@ public final class AirlineText {
   private static String brief(Placement.Kind kind) {
     return switch (kind) {
       case IN_ROOM, CLOSED_CLOSET, LOFT, LEAN_TO -> PlaceNames.of(kind);
+      case OPEN_ROOF -> "open roof outdoors";
       case CLOSED_INSULATED_CLOSET -> "closed closet, insulated";
       case UNDER_STAIR -> "closed, under a stair";
       case GRILLES_TO_ROOM -> "closet, grilles to room";

@@ -3,16 +3,13 @@ package org.shopclime.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.shopclime.airline.AirCompressor;
 import org.shopclime.airline.AirlineAnswer;
-import org.shopclime.airline.Hazard;
 import org.shopclime.airline.LineCaution;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.PlaceNames;
 import org.shopclime.airline.Placement;
-import org.shopclime.airline.Ranking;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
@@ -58,7 +55,7 @@ public final class AirlineWords {
       return "None of the usual places is safe for this compressor: "
           + name
           + " is "
-          + reason(best)
+          + new AirReasons(answer, units).reason(best)
           + ".";
     }
     String hot =
@@ -99,8 +96,8 @@ public final class AirlineWords {
                     + place.ranked().place().name()
                     + ". But there it gets "
                     + Shown.temperature(place.placePeak(), units)
-                    + ", too hot for the machine; larger openings or a stronger fan than assumed, or"
-                    + " nothing but a roof over it outdoors, bring it nearer to the outdoor air.")
+                    + ", too hot for the machine; larger openings or a stronger fan than assumed"
+                    + " bring it nearer to the outdoor air.")
         .orElse("");
   }
 
@@ -127,72 +124,9 @@ public final class AirlineWords {
         : grams + " and " + grams(place.lineWater()) + " in the line, which is wet";
   }
 
-  /**
-   * Why a place stands where it does: the first thing that decided.
-   *
-   * @param place one of the answer's
-   * @return a sentence without its full stop
-   */
-  public String reason(PlaceAnswer place) {
-    Ranking.Ranked ranked = place.ranked();
-    Ranking.Reason reason = ranked.reason();
-    if (ranked.rank().isEmpty()) {
-      return "excluded: "
-          + ranked.place().hazards().stream()
-              .map(AirlineWords::hazard)
-              .collect(Collectors.joining("; "));
-    }
-    if (reason.against().isEmpty()) {
-      return "the only place there is";
-    }
-    String other = "\"" + reason.against().get() + "\"";
-    String limit = Shown.temperature(AirCompressor.MOST_AMBIENT, units);
-    String own = Shown.temperature(reason.own(), units);
-    String its = Shown.temperature(reason.other(), units);
-    boolean first = ranked.rank().get() == 1;
-    return switch (reason.criterion()) {
-      case SAFETY -> "safe, which " + other + " is not";
-      case PLACE_LIMIT ->
-          first
-              ? "reaches " + own + ", within the " + limit + " it can stand; " + other + " " + its
-              : "reaches " + own + ", above the " + limit + " it can stand; " + other + " " + its;
-      case SHOP_HOLDS ->
-          first
-              ? "the shop stays at " + own + "; with " + other + " it reaches " + its
-              : "the shop reaches " + own + " and is not held; with " + other + " " + its;
-      case DRY_LINE ->
-          first
-              ? "its line is dry, pressure dew point " + own + "; with " + other + " " + its
-              : "its line is wet, pressure dew point " + own + "; with " + other + " " + its;
-      case ENERGY -> energy(reason, other, first);
-    };
-  }
-
-  private static String energy(Ranking.Reason reason, String other, boolean first) {
-    String own = kilowattHours(reason.own());
-    String its = kilowattHours(reason.other());
-    if (own.equals(its)) {
-      return "as good as " + other + ", both " + own + " of electricity a day";
-    }
-    return (first ? "least electricity, " : "more electricity, ")
-        + own
-        + " a day; "
-        + other
-        + " "
-        + its;
-  }
-
   /** Electricity of a day as "9.6 kWh". */
   static String kilowattHours(double kilowattHours) {
     return String.format(java.util.Locale.ROOT, "%.1f kWh", kilowattHours);
-  }
-
-  private static String hazard(Hazard hazard) {
-    return switch (hazard) {
-      case FUMES -> "fumes or powder reach a motor that sparks, or the air it draws";
-      case FLAME -> "a flame or things that burn are next to its hot head";
-      case SHOP_UNDER_SUCTION -> "it draws the shop below what its flue stands";
-    };
   }
 
   /** Water as "34 g" or, for an inch-pound reader, fluid ounces beside it. */
@@ -224,6 +158,12 @@ public final class AirlineWords {
   public List<String> cautions() {
     List<String> all = new ArrayList<>();
     answer.places().get(0).cautions().forEach(caution -> all.add(caution(caution)));
+    if (answer.places().get(0).placement().kind() == Placement.Kind.OPEN_ROOF) {
+      all.add(
+          "Outdoors, keep rain and its splash off motor, switch, pump head and intake: roof well over"
+              + " the edge, feet off the ground, a foot or more free on all sides, and the tank looked"
+              + " at for rust. Wiring outdoors is for a licensed electrician; neighbors hear it.");
+    }
     all.add(
         "Drain tank and drop legs every day; keep relief valve and guards; blow"
             + " guns at no more than 30 psi at the tip (OSHA 1910.242(b)); no plastic pipe that is"
@@ -274,6 +214,12 @@ public final class AirlineWords {
               + ".";
       case ICE_IN_LINE ->
           "Ice can form in the line: dew point " + found + ", coldest stretch " + limit + ".";
+      case FROST ->
+          "It freezes there (down to "
+              + found
+              + " in winter): water left in tank, drain, pump head or regulator turns to ice and can"
+              + " stop drain and relief valves. Drain all of it after work, and take the oil its"
+              + " maker names for the cold.";
     };
   }
 
@@ -298,6 +244,13 @@ public final class AirlineWords {
           "A place told with nearly "
               + Shown.temperature(HOTTEST, units)
               + " would get hotter still; the machine switches off long before.");
+    }
+    if (answer.places().stream()
+        .anyMatch(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)) {
+      all.add(
+          "Under an open roof it is taken as "
+              + Shown.difference(Placement.OPEN_ROOF_RISE, units)
+              + " warmer than outdoors, whatever the wind and the sun on the roof.");
     }
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"

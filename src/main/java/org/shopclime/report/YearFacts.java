@@ -178,14 +178,32 @@ final class YearFacts {
     int room = answer.unit().orElseThrow().room();
     double heat = year.kilowattHours(Figure.COOLING, room);
     double water = year.kilowattHours(Figure.LATENT, room);
-    String given =
-        "The unit takes out " + kwh(heat) + " of heat and " + kwh(water) + " as water in the air";
-    String each =
-        drawn > 0
+    double out = heat + Math.max(0, water);
+    return taken(heat, water)
+        + (drawn > 0
             ? String.format(
-                Locale.ROOT, ", %.1f kWh for each kWh it draws.", (heat + water) / drawn)
-            : ".";
-    return given + each;
+                Locale.ROOT,
+                water < 0
+                    ? "; %.1f kWh of heat for each kWh it draws."
+                    : ", %.1f kWh for each kWh it draws.",
+                out / drawn)
+            : ".");
+  }
+
+  /**
+   * What a unit does to a room in a year. A cooler with wet pads leaves more water in the air than
+   * it finds there.
+   *
+   * @param heat sensible heat taken out, kWh
+   * @param water latent heat taken out, kWh; below 0: brought in
+   */
+  static String taken(double heat, double water) {
+    return "The unit takes out "
+        + kwh(heat)
+        + " of heat"
+        + (water < 0
+            ? " and adds " + kwh(-water) + " of moisture"
+            : " and " + kwh(water) + " as water in the air");
   }
 
   private String ofHeating() {

@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * Shop files to start from: one maker of cargo-bike frames near Mobile, Alabama, with a 24 x 24 ft
- * shop, a 12,000 BTU/h window unit and a 5 hp compressor, at four stages.
+ * shop, a 12,000 BTU/h window unit and a 5 hp compressor, at four stages and on a day of powder
+ * coat, with batches in the oven, exhaust fans and compressed air told.
  */
 public final class Examples {
 
@@ -16,14 +17,14 @@ public final class Examples {
   public static final String USUAL = "insulated-foam-door";
 
   private static final List<String> NAMES =
-      List.of("bare-studs", "insulated", "insulated-foam-door", "oven-day");
+      List.of("bare-studs", "insulated", "insulated-foam-door", "oven-day", "powder-day");
 
   private Examples() {}
 
   /**
    * Names of the examples.
    *
-   * @return from bare studs onward
+   * @return from bare studs to a day of powder coat
    */
   public static List<String> names() {
     return NAMES;

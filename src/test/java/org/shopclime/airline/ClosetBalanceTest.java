@@ -12,7 +12,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ClosetBalanceTest {
 
   private static final PlaceAround HOT = new PlaceAround(Ip.air(78, 50), Ip.air(100, 40));
-  private static final Closet CORNER = Closet.corner(Closet.BARE_PARTITION);
+
+  /** A corner whose partitions are of 1.8 and outer walls of 0.45 W/(m²·K), as the pencil takes. */
+  private static final Closet CORNER = new Closet(6.689, 1.8, 6.689, 0.45, 6);
+
+  /**
+   * By hand, m²·K/W: films 2 · 0.1198, drywall 2 · 0.0794, together 0.3983; air space 0.1603, R-13
+   * 2.289, stud 0.7705. Empty 0.75 / 0.5586 + 0.25 / 1.1688 = 1.557; filled 0.75 / 2.6877 + 0.214 =
+   * 0.493 W/(m²·K).
+   */
+  @Test
+  void partitionsAreSumsOfTheirLayers() {
+    assertThat(Closet.BARE_PARTITION).isCloseTo(1.557, within(0.001));
+    assertThat(Closet.INSULATED_PARTITION).isCloseTo(0.493, within(0.001));
+  }
 
   /**
    * By pencil, 2300 W, faces 12.04 W/K to 25.6 °C and 3.01 W/K to 43.8 °C, vents 1.83 m apart: m =

@@ -78,7 +78,7 @@ class PlacedHourTest {
     assertThat(hours.get(Placement.Kind.FAN_TO_ROOM).roomHeat()).isGreaterThan(2000);
     assertThat(celsius(hours, Placement.Kind.OUTDOOR_LOOP)).isBetween(50.0, 72.0);
     assertThat(celsius(hours, Placement.Kind.OUTDOOR_LOOP_FAN)).isBetween(44.0, 54.0);
-    // By pencil: faces 2.8 W/K over 24 K, 66 W; hot air 0.0051 kg/s over some 48 K, 250 W; its
+    // By pencil: faces 3.3 W/K over 24 K, 79 W; hot air 0.0051 kg/s over some 48 K, 250 W; its
     // water
     // drops in the room too, 0.08 g/s, 200 W; the air leaves the tool cooler than the room, -30 W.
     assertThat(hours.get(Placement.Kind.OUTDOOR_LOOP_FAN).roomHeat()).isBetween(400.0, 550.0);
@@ -88,6 +88,11 @@ class PlacedHourTest {
         .as("the air it takes costs more than the heat it carries off")
         .isGreaterThan(fanOut.line().heatAt(LineSite.PLACE));
     assertThat(celsius(hours, Placement.Kind.LOFT)).isGreaterThan(55);
+    // Outdoors and 2 K; by pencil 0.0051 kg/s of air come in 2 K warmer than that at 36.7 °C.
+    PlacedHour open = hours.get(Placement.Kind.OPEN_ROOF);
+    assertThat(open.place().dryBulb()).isCloseTo(HOT.outdoors().dryBulb() + 2, within(1e-9));
+    assertThat(open.closet().orElseThrow().toRoom()).isZero();
+    assertThat(open.roomHeat()).isLessThan(hours.get(Placement.Kind.LEAN_TO).roomHeat());
     // By pencil: 40.9 W/K to 46.7 °C, vents 117 W/K to 36.7 °C, 2400 W: 54.3 °C.
     assertThat(celsius(hours, Placement.Kind.LEAN_TO)).isCloseTo(54.3, within(2.0));
   }

@@ -27,7 +27,7 @@ class AirlineVerbTest {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.code()).isZero();
     JsonNode root = new ObjectMapper().readTree(outcome.out());
-    assertThat(root.at("/placements")).hasSize(12);
+    assertThat(root.at("/placements")).hasSize(13);
     int rank = 1;
     for (JsonNode place : root.at("/placements")) {
       assertThat(place.at("/name").textValue()).isNotBlank();

@@ -36,7 +36,7 @@ class BadInputTest {
         "size --units metric>size --units: found \"metric\"; takes ip|si",
         "size --report>size --report: found nothing; takes DIR",
         "example barn>example: found \"barn\"; takes one of \"bare-studs\", \"insulated\","
-            + " \"insulated-foam-door\", \"oven-day\"",
+            + " \"insulated-foam-door\", \"oven-day\", \"powder-day\"",
         "tables here>tables: found nothing; takes OUTFOLDER",
         "form>form: found no display; takes a display to open a window on; size needs none"
       },
@@ -114,6 +114,6 @@ class BadInputTest {
     refused(
         CommandsTest.run("example", "a\nb"),
         "example: found \"a b\"; takes one of \"bare-studs\", \"insulated\","
-            + " \"insulated-foam-door\", \"oven-day\"");
+            + " \"insulated-foam-door\", \"oven-day\", \"powder-day\"");
   }
 }

@@ -10,12 +10,15 @@ import static org.shopclime.balance.TestShops.when;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.shopclime.shop.Clock;
 import org.shopclime.shop.Gain;
+import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.Span;
 
 /** The working day and the day of rest that stand for a week. */
 class WeekTest {
@@ -43,6 +46,25 @@ class WeekTest {
         .isCloseTo(3, within(1e-12));
     assertThat(week.slots(when("Tue 8:00-13:00"), DayKind.WORKING).hours()).isZero();
     assertThat(week.working().hours()).isCloseTo(9, within(1e-12));
+  }
+
+  /**
+   * An oven kept hot for 6 h on Tuesday gives the heat of its shell, 6.8 m² / 1.4 m²·K/W · 178 K =
+   * 0.86 kW, and of 22.7 kg of steel each hour, 480 J/(kg·K) · 178 K · 22.7 kg / h = 0.54 kW: 8
+   * kWh, more than 4 kWh of Thursday. One batch in that time is in for an hour or so: under 3 kWh.
+   */
+  @Test
+  void ovenIsRankedByItsBatches() {
+    Gain.Oven oven =
+        new Gain.Oven(
+            "Oven", 1, 1, 1.2, Span.known(1.4), 204, 6000, 22.7, 0, when("Tue 9:00-15:00"));
+    Gain.Oven batch =
+        oven.withBatches(
+            Optional.of(new OvenBatches(Optional.empty(), 22.7, 0.003, 1200, 60, 0, 1)));
+    Gain lathe = gain("Lathe", 1000, 0.3, 0, "Thu 8:00-12:00");
+    assertThat(week("Mon-Fri 8:00-17:00", oven, lathe).busiestDay()).isEqualTo(DayOfWeek.TUESDAY);
+    assertThat(week("Mon-Fri 8:00-17:00", batch, lathe).busiestDay()).isEqualTo(DayOfWeek.THURSDAY);
+    assertThat(week("Mon-Fri 8:00-17:00", batch).busiestDay()).isEqualTo(DayOfWeek.TUESDAY);
   }
 
   @Test

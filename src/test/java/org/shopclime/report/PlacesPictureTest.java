@@ -36,7 +36,7 @@ class PlacesPictureTest {
     UnitSystem units = system.equals("SI") ? UnitSystem.SI : UnitSystem.INCH_POUND;
     PlacesPicture picture = new PlacesPicture(ANSWER, units, ChartLook.light());
     PlacesPicture.Layout layout = picture.layout(width);
-    assertThat(layout.tiles()).hasSize(12);
+    assertThat(layout.tiles()).hasSize(13);
     assertThat(layout.keys()).hasSize(3);
     List<Rectangle2D> all = new ArrayList<>();
     for (PlacesPicture.Tile tile : layout.tiles()) {
@@ -85,10 +85,10 @@ class PlacesPictureTest {
                 + " 79 °F Water an hour: 2.0 fl oz in the tank, 3.3 fl oz in the line");
     assertThat(texts.get(1)).startsWith("Closet with grilles to the room 112 °F");
     assertThat(texts.get(1)).contains("8 °F over its limit");
-    assertThat(texts.get(10)).startsWith("In the room 83 °F");
-    assertThat(texts.get(10))
+    assertThat(texts.get(11)).startsWith("In the room 83 °F");
+    assertThat(texts.get(11))
         .endsWith("Excluded: fumes or powder in its air and flame or rags beside it");
-    assertThat(texts.get(11)).endsWith("Excluded: sucks at the flue");
+    assertThat(texts.get(12)).endsWith("Excluded: sucks at the flue");
     assertThat(picture.words())
         .startsWith("1. Closet with a fan from and to the room: 103 °F")
         .contains("– In the room: 83 °F")

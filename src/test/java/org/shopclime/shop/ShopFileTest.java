@@ -55,7 +55,7 @@ class ShopFileTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
             "no example \"barn\"; takes one of \"bare-studs\", \"insulated\","
-                + " \"insulated-foam-door\", \"oven-day\"");
+                + " \"insulated-foam-door\", \"oven-day\", \"powder-day\"");
     assertThat(Examples.names()).contains(Examples.USUAL);
   }
 
