@@ -3,6 +3,7 @@ package org.shopclime.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -15,6 +16,8 @@ import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
@@ -22,6 +25,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JTree;
 import javax.swing.KeyStroke;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -222,6 +226,62 @@ class LayoutWindowTest {
       assertThat(below).isGreaterThan(100);
       Person.onEventThread(() -> deed(pages, back));
       assertThat(Person.on(() -> page.getVerticalScrollBar().getValue())).isZero();
+    }
+  }
+
+  /** With much room and with little every page has its title in sight and a key that opens it. */
+  @ParameterizedTest
+  @ValueSource(ints = {1600, 1280, 1000, 700})
+  void everyPageIsInSightAndOpenedByKeys(int width) {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      Person.onEventThread(() -> person.frame().setSize(width, 700));
+      pause();
+      JTabbedPane pages = person.find("answer.tabs", JTabbedPane.class);
+      List<KeyStroke> keys = new ArrayList<>();
+      for (int page = Person.on(pages::getTabCount) - 1; page >= 0; page--) {
+        int at = page;
+        JMenuItem item = Person.on(() -> item(person.frame().getJMenuBar(), "menu.page." + at));
+        keys.add(item.getAccelerator());
+        Person.onEventThread(item::doClick);
+        pause();
+        assertThat(Person.on(pages::getSelectedIndex)).isEqualTo(page);
+        assertThat(Person.on(pages::isShowing)).isTrue();
+        Rectangle title = Person.on(() -> pages.getBoundsAt(at));
+        assertThat(new Rectangle(pages.getSize()).contains(title))
+            .as(pages.getTitleAt(page) + " at " + title)
+            .isTrue();
+      }
+      assertThat(keys).doesNotContainNull().doesNotHaveDuplicates();
+    }
+  }
+
+  private static JMenuItem item(JMenuBar bar, String name) {
+    for (int i = 0; i < bar.getMenuCount(); i++) {
+      for (Component each : bar.getMenu(i).getMenuComponents()) {
+        if (name.equals(each.getName())) {
+          return (JMenuItem) each;
+        }
+      }
+    }
+    throw new AssertionError("no menu item is called " + name);
+  }
+
+  /** Tabs that were put away while the colours changed have the new ones when they come back. */
+  @Test
+  void aNarrowWindowHasTheColoursChosenInAWideOne() {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      Person.onEventThread(() -> person.frame().setSize(700, 600));
+      pause();
+      Color light = Person.on(() -> person.find("middle.tabs", JTabbedPane.class).getBackground());
+      Person.onEventThread(() -> person.frame().setSize(1366, 768));
+      pause();
+      person.menu(ShopMenu.Deed.DARK);
+      Person.onEventThread(() -> person.frame().setSize(700, 600));
+      pause();
+      Color dark = Person.on(() -> person.find("middle.tabs", JTabbedPane.class).getBackground());
+      assertThat(dark)
+          .isEqualTo(Person.on(() -> UIManager.getColor("TabbedPane.background")))
+          .isNotEqualTo(light);
     }
   }
 
