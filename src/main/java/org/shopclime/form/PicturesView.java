@@ -32,7 +32,7 @@ final class PicturesView {
   /** Least height of both pictures together, pixels at 100 %. */
   private static final int LEAST = 500;
 
-  private final JTabbedPane tabs = new JTabbedPane();
+  private final JTabbedPane tabs = new PageTabs();
   private final ChartPanel load =
       chart("chart.load", "Where the heat comes from at the worst hour");
   private final ChartPanel day = chart("chart.day", "The hot day, hour by hour");
@@ -69,8 +69,6 @@ final class PicturesView {
     charts.setBorder(BorderFactory.createEmptyBorder());
     charts.setContinuousLayout(true);
     tabs.setName("answer.tabs");
-    tabs.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT); // in two lines rather than out of sight
-    tabs.putClientProperty("FlatLaf.style", "tabInsets: 4,8,4,8; rotateTabRuns: false");
     tabs.getAccessibleContext().setAccessibleName("Pages of the answer");
     WidthPanel tall = new WidthPanel(new MigLayout("insets 0, fill"), LEAST);
     tall.add(charts, "grow, hmin " + LEAST);

@@ -110,7 +110,7 @@ final class ShopMenu {
     item(edit, "Go to the answers", 'A', Deed.ANSWERS, key(KeyEvent.VK_F8, 0));
     JMenu view = menu("View", 'V');
     inchPound = radio(view, "Feet, °F, BTU/h", 'F', Deed.INCH_POUND);
-    si = radio(view, "Metres, °C, watts", 'M', Deed.SI);
+    si = radio(view, "Meters, °C, watts", 'M', Deed.SI);
     group(inchPound, si);
     view.addSeparator();
     JRadioButtonMenuItem light = radio(view, "Light", 'L', Deed.LIGHT);

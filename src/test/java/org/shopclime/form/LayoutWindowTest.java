@@ -44,6 +44,8 @@ class LayoutWindowTest {
           "place",
           "work",
           "unit",
+          "prices",
+          "air",
           "rooms[0]",
           "rooms[0].contents",
           "rooms[0].faces[0]",
@@ -210,6 +212,32 @@ class LayoutWindowTest {
     }
   }
 
+  /** Help says figures in the units of the fields, and is hidden where its field is. */
+  @Test
+  void helpGoesWithItsField() {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      person.select("work");
+      assertThat(person.text("work.airSpeed.note")).contains("0.67 mph").doesNotContain("m/s");
+      person.menu(ShopMenu.Deed.SI);
+      assertThat(person.text("work.airSpeed.note")).contains("0.3 m/s").doesNotContain("mph");
+      String layer = "rooms[0].faces[0].build.lining[0].";
+      person.select("rooms[0].faces[0]");
+      pause();
+      Component note = person.find(layer + "permeance.note", Component.class);
+      assertThat(Person.on(note::isShowing)).isFalse();
+      person.click(layer.substring(0, layer.length() - 1) + ".byHand");
+      pause();
+      assertThat(Person.on(note::isVisible)).isTrue();
+      assertThat(person.text(layer + "permeance.note")).contains("ng/(s·m²·Pa)");
+      person.menu(ShopMenu.Deed.INCH_POUND);
+      assertThat(person.text(layer + "permeance.note")).contains("perm");
+      person.select("air");
+      assertThat(person.text("air.about.note")).contains("places for the compressor");
+      assertThat(person.text("air.tools.note")).contains("All at 0 min");
+      assertThat(person.text("air.tools.blowing")).isEqualTo("0 min");
+    }
+  }
+
   /** A page in which little or nothing takes the focus is read to its end by keys all the same. */
   @Test
   void pagesAreScrolledByKeys() {
@@ -250,6 +278,11 @@ class LayoutWindowTest {
         assertThat(new Rectangle(pages.getSize()).contains(title))
             .as(pages.getTitleAt(page) + " at " + title)
             .isTrue();
+        if (page > 0) {
+          Rectangle before = Person.on(() -> pages.getBoundsAt(at - 1));
+          boolean after = title.y > before.y || (title.y == before.y && title.x > before.x);
+          assertThat(after).as(title + " after " + before).isTrue();
+        }
       }
       assertThat(keys).doesNotContainNull().doesNotHaveDuplicates();
     }
