@@ -256,8 +256,13 @@ public final class DampWords {
     return String.format(Locale.ROOT, "%,d", Math.round(Math.rint(grams / step) * step));
   }
 
-  /** Warnings: like ones of several faces as one, at the place of the worst. */
-  static List<Warning> warnings(DampAnswer answer) {
+  /**
+   * What is to be minded of the walls, like faces together.
+   *
+   * @param answer what was found
+   * @return one warning for each kind of finding that is one
+   */
+  public static List<Warning> warnings(DampAnswer answer) {
     List<Warning> warnings = new ArrayList<>();
     for (List<DampFinding> alike : answer.alike()) {
       DampFinding first = alike.get(0);

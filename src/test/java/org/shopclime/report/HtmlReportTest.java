@@ -16,8 +16,10 @@ import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Warning;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -61,6 +63,9 @@ class HtmlReportTest {
         .forEach(room -> room.lines().forEach(line -> assertThat(text).contains(line.name())));
     answer.changes().forEach(change -> assertThat(text).contains(change.name()));
     assertThat(text).contains(" lb on 100 ft²)");
+    String caution = DampWords.warnings(answer.damp().orElseThrow()).get(0).text();
+    assertThat(answer.warnings()).extracting(Warning::text).contains(caution);
+    assertThat(text).as("once is enough").doesNotContain(caution);
   }
 
   /**
