@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JTextArea;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
@@ -29,9 +28,6 @@ final class ChoiceBox implements FieldEditor {
             Words.all(entry.type()).stream().map(FormText::capital).toArray(String[]::new));
     box.setName(path.toString());
     box.setMaximumRowCount(12);
-    if (!entry.say().help().isEmpty()) {
-      box.setToolTipText(entry.say().help());
-    }
     box.addActionListener(
         event -> {
           if (!showing && box.getSelectedIndex() >= 0) {
@@ -51,12 +47,13 @@ final class ChoiceBox implements FieldEditor {
   }
 
   @Override
-  public Optional<JTextArea> note() {
-    return Optional.of(note.component());
+  public Optional<Note> note() {
+    return Optional.of(note);
   }
 
   @Override
   public void show(Shop shop, UnitSystem units) {
+    note.use(units);
     showing = true;
     box.setSelectedIndex(constants.indexOf(path.value(shop).orElseThrow()));
     showing = false;

@@ -1,8 +1,8 @@
 package org.shopclime.form;
 
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.JComponent;
-import javax.swing.JTextArea;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
 
@@ -16,8 +16,8 @@ interface FieldEditor {
   JComponent focus();
 
   /** The line below, if there is one. */
-  default java.util.Optional<JTextArea> note() {
-    return java.util.Optional.empty();
+  default Optional<Note> note() {
+    return Optional.empty();
   }
 
   void show(Shop shop, UnitSystem units);

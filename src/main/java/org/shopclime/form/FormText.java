@@ -66,6 +66,14 @@ final class FormText {
     return exact.length() <= LONGEST_EXACT ? exact : shown;
   }
 
+  /** A time of at most an hour: in minutes, also where there are none or sixty. */
+  static String minutes(double seconds, UnitSystem units) {
+    double minutes = seconds / 60;
+    return minutes == Math.rint(minutes)
+        ? (int) minutes + " min"
+        : figure(Kind.DURATION, seconds, units);
+  }
+
   /**
    * What was typed, with the unit of what stood there before if it has none: "26" after "24 ft" is
    * "26 ft".

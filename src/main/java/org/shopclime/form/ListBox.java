@@ -32,7 +32,7 @@ final class ListBox implements FieldEditor {
   private boolean built;
   private boolean narrow;
 
-  ListBox(Bench bench, ShopPath path, Class<?> type) {
+  ListBox(Bench bench, ShopPath path, Class<?> type, String help) {
     this.bench = bench;
     this.path = path;
     this.type = type;
@@ -42,7 +42,7 @@ final class ListBox implements FieldEditor {
     add.setName(path + ".add");
     add.addActionListener(
         event -> bench.proposals().propose(path, NextElement.appended(shown, type)));
-    note = new Note("", path.toString());
+    note = new Note(help, path.toString());
   }
 
   private static String word(Class<?> type) {
@@ -70,6 +70,7 @@ final class ListBox implements FieldEditor {
 
   @Override
   public void show(Shop shop, UnitSystem units) {
+    note.use(units);
     shown = (List<?>) path.value(shop).orElseThrow();
     if (!built || shown.size() != elements.size()) {
       build();

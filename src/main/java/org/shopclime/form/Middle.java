@@ -13,7 +13,9 @@ import javax.swing.JTabbedPane;
  */
 final class Middle {
 
-  private static final double WIDE = 1000;
+  /** Below it a picture beside tree and fields would be too narrow to read. */
+  private static final double WIDE = 1180;
+
   private static final int PARTS = 310;
   private static final int FIELDS = 410;
 
@@ -58,6 +60,8 @@ final class Middle {
     wide = now;
     tabs.removeAll();
     outer.setLeftComponent(parts);
+    // the one that was put away missed every change of theme since
+    (wide ? inner : tabs).updateUI();
     if (wide) {
       inner.setLeftComponent(fields);
       inner.setRightComponent(pictures);
@@ -65,10 +69,8 @@ final class Middle {
       inner.setDividerLocation(Look.scaled(FIELDS));
       inner.setResizeWeight(0.25);
     } else {
-      tabs.addTab("Fields", null, fields, "Fields (Alt+0)");
-      tabs.addTab("Pictures and figures", null, pictures, "Pictures and figures (Alt+-)");
-      tabs.setMnemonicAt(0, '0'); // the other digits lead to the pages of the answer
-      tabs.setMnemonicAt(1, '-');
+      tabs.addTab("Fields", null, fields, "What is typed of the part that is chosen (F7)");
+      tabs.addTab("Answers", null, pictures, "Pictures, tables and figures (F8)");
       outer.setRightComponent(tabs);
     }
     double share = Math.min(PARTS, 0.35 * width) / PARTS;
@@ -81,6 +83,12 @@ final class Middle {
   void showFields() {
     if (!wide) {
       tabs.setSelectedIndex(0);
+    }
+  }
+
+  void showAnswers() {
+    if (!wide) {
+      tabs.setSelectedIndex(1);
     }
   }
 }

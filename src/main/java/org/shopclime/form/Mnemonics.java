@@ -10,7 +10,7 @@ import javax.swing.JLabel;
 final class Mnemonics {
 
   /** Keys of the menus and of the buttons that are always there. */
-  static final String ALWAYS = "FEVHARDCTN";
+  static final String ALWAYS = "FEVPHARDCTN";
 
   private final Set<Character> taken = new HashSet<>();
 

@@ -17,12 +17,14 @@ final class OptionalBox implements FieldEditor {
   private final Bench bench;
   private final ShopPath path;
   private final Class<?> type;
-  private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 1, fillx", "[grow,fill]"));
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 0, wrap 1, fillx, hidemode 3", "[grow,fill]"));
   private final JCheckBox check = new JCheckBox("There is one");
+  private final Note note;
   private Optional<RecordEditor> inner = Optional.empty();
   private boolean narrow;
 
-  OptionalBox(Bench bench, ShopPath path, Class<?> type) {
+  OptionalBox(Bench bench, ShopPath path, Class<?> type, String help) {
     this.bench = bench;
     this.path = path;
     this.type = type;
@@ -36,6 +38,8 @@ final class OptionalBox implements FieldEditor {
                 .propose(
                     path, check.isSelected() ? Optional.of(Starts.of(type)) : Optional.empty()));
     panel.add(check, "growx 0");
+    note = new Note(help, path.toString());
+    panel.add(note.component(), "wmin 40, gapleft " + INDENT);
   }
 
   JCheckBox check() {
@@ -54,6 +58,7 @@ final class OptionalBox implements FieldEditor {
 
   @Override
   public void show(Shop shop, UnitSystem units) {
+    note.use(units);
     boolean present =
         path.value(shop).orElseThrow() instanceof Optional<?> value && value.isPresent();
     check.setSelected(present);
@@ -81,6 +86,7 @@ final class OptionalBox implements FieldEditor {
 
   @Override
   public void complain(Map<String, String> problems) {
+    note.tell(Optional.ofNullable(problems.get(path.toString())));
     inner.ifPresent(editor -> editor.complain(problems));
   }
 

@@ -28,11 +28,12 @@ final class PartEditor {
   private final Supplier<KnownNames> names;
   private final JLabel title = new JLabel(" ");
   private final WidthPanel panel =
-      new WidthPanel(new MigLayout("insets 10 12 12 12, wrap 1, fillx", "[grow,fill]"));
+      new WidthPanel(new MigLayout("insets 10 12 12 12, wrap 1, fillx, hidemode 3", "[grow,fill]"));
   private final JScrollPane scroll = new JScrollPane(panel);
   private ShopPath path = ShopPath.SHOP;
   private Optional<FieldEditor> editor = Optional.empty();
   private Class<?> type = Void.class;
+  private Note about = new Note("", "part.about");
 
   PartEditor(Bench.Proposals proposals, Supplier<KnownNames> names) {
     this.proposals = proposals;
@@ -117,6 +118,7 @@ final class PartEditor {
             ? "Your shop"
             : FormText.place(shop, at.toString()).replace(", ", " › "));
     editor.orElseThrow().show(shop, units);
+    about.use(units);
     fit();
   }
 
@@ -140,7 +142,7 @@ final class PartEditor {
               .findFirst()
               .orElseThrow()
               .held();
-      OptionalBox box = new OptionalBox(bench, path, held);
+      OptionalBox box = new OptionalBox(bench, path, held, "");
       box.check().setText("There is a cooling unit");
       made = box;
     } else if (type.isSealed()) {
@@ -150,10 +152,21 @@ final class PartEditor {
     }
     editor = Optional.of(made);
     panel.add(title, "gapbottom 6");
+    about = new Note(path.steps().isEmpty() ? "" : help(), path + ".about");
+    panel.add(about.component(), "wmin 40, gapbottom 6");
     panel.add(made.component());
     panel.revalidate();
     panel.repaint();
     SwingUtilities.invokeLater(() -> scroll.getViewport().setViewPosition(new Point(0, 0)));
+  }
+
+  /** What is said of the whole part, where it is one that every shop has. */
+  private String help() {
+    return ShopParts.of(Shop.class).stream()
+        .filter(entry -> path.steps().size() == 1 && entry.name().equals(path.last().name()))
+        .map(entry -> entry.say().help())
+        .findFirst()
+        .orElse("");
   }
 
   void complain(Map<String, String> problems) {

@@ -7,6 +7,7 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -31,7 +32,7 @@ final class PicturesView {
   /** Least height of both pictures together, pixels at 100 %. */
   private static final int LEAST = 500;
 
-  private final JTabbedPane tabs = new JTabbedPane();
+  private final JTabbedPane tabs = new PageTabs();
   private final ChartPanel load =
       chart("chart.load", "Where the heat comes from at the worst hour");
   private final ChartPanel day = chart("chart.day", "The hot day, hour by hour");
@@ -68,7 +69,7 @@ final class PicturesView {
     charts.setBorder(BorderFactory.createEmptyBorder());
     charts.setContinuousLayout(true);
     tabs.setName("answer.tabs");
-    tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+    tabs.getAccessibleContext().setAccessibleName("Pages of the answer");
     WidthPanel tall = new WidthPanel(new MigLayout("insets 0, fill"), LEAST);
     tall.add(charts, "grow, hmin " + LEAST);
     JScrollPane scroll = new JScrollPane(tall);
@@ -122,14 +123,26 @@ final class PicturesView {
     }
   }
 
-  /** Adds a tab of a short title, so that all stand side by side; led to by Alt and its number. */
+  /** Adds a tab of a short title; the menu of pages leads to it by the key that is told here. */
   private void add(String title, String meaning, JComponent component) {
-    char key = (char) ('1' + tabs.getTabCount());
-    boolean has = key <= '9';
-    tabs.addTab(title, null, component, has ? meaning + " (Alt+" + key + ")" : meaning);
-    if (has) {
-      tabs.setMnemonicAt(tabs.getTabCount() - 1, key);
-    }
+    char key = ShopMenu.pageKey(tabs.getTabCount());
+    tabs.addTab(title, null, component, meaning + " (Alt+" + key + ")");
+  }
+
+  /** Titles of the pages, in their order. */
+  List<String> titles() {
+    return IntStream.range(0, tabs.getTabCount()).mapToObj(tabs::getTitleAt).toList();
+  }
+
+  /** Shows a page, and the keyboard goes to it. */
+  void open(int page) {
+    tabs.setSelectedIndex(page);
+    tabs.requestFocusInWindow();
+  }
+
+  /** The keyboard goes to the page that is shown. */
+  void focus() {
+    tabs.requestFocusInWindow();
   }
 
   /** A panel for a chart; its letters grow with all others. */

@@ -1,6 +1,7 @@
 package org.shopclime.form;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,11 @@ final class RecordEditor implements FieldEditor {
   /** Least width of the labels, so that fields of several parts stand in one line. */
   static final int LABELS = 150;
 
+  /** What groups of fields are set in by, pixels at 100 %. */
+  private static final int GROUP = 12;
+
+  private static final String HELP = "span 2, growx, wmin 40";
+
   private static final String SCHEDULE_HELP =
       "\"always\", \"never\", \"work\", or such as \"Mon-Fri 8:00-12:00, 13:00-17:00 50 %\".";
 
@@ -38,7 +44,9 @@ final class RecordEditor implements FieldEditor {
   private boolean narrow;
   private final List<FieldEditor> fields = new ArrayList<>();
   private final List<JComponent> byHand = new ArrayList<>();
+  private final List<Note> byHandNotes = new ArrayList<>();
   private final List<ShopPath> byHandPaths = new ArrayList<>();
+  private final Map<ShopPath, Note> groupNotes = new LinkedHashMap<>();
   private final JCheckBox byHandBox = new JCheckBox("Set its figures by hand");
 
   /**
@@ -110,6 +118,7 @@ final class RecordEditor implements FieldEditor {
 
   private void showByHand() {
     byHand.forEach(component -> component.setVisible(byHandBox.isSelected()));
+    byHandNotes.forEach(note -> note.setAside(!byHandBox.isSelected()));
     panel.revalidate();
   }
 
@@ -133,7 +142,14 @@ final class RecordEditor implements FieldEditor {
       String head = "span 2, split 2, gaptop 8";
       rows.add(new Row(label, head, head));
       rows.add(new Row(new JSeparator(), "growx, gaptop 8", "growx, gaptop 8"));
-      rows.add(new Row(editor.component(), "span 2, growx", "span 2, growx"));
+      // set in, so that what comes after is not taken for a part of it
+      String group = "span 2, growx, gapbottom 8, gapleft " + GROUP;
+      if (!(editor instanceof ListBox)) {
+        Note note = new Note(entry.say().help(), at.toString());
+        groupNotes.put(at, note);
+        rows.add(new Row(note.component(), HELP + ", gapleft " + GROUP, HELP));
+      }
+      rows.add(new Row(editor.component(), group, group));
     } else if (isLong(entry)) {
       rows.add(new Row(label, "span 2", "span 2"));
       rows.add(new Row(editor.component(), "span 2, growx, wmin 60", "span 2, growx, wmin 60"));
@@ -144,9 +160,11 @@ final class RecordEditor implements FieldEditor {
     }
     bench.mnemonics().give(label);
     // as wide as label and field together: beside the field it would be a column of single words
-    String below = "span 2, growx, wmin 40, gapbottom 4";
-    editor.note().ifPresent(note -> rows.add(new Row(note, below, below)));
+    String below = HELP + ", gapbottom 4";
+    editor.note().ifPresent(note -> rows.add(new Row(note.component(), below, below)));
+    editor.note().ifPresent(note -> note.describe(editor.focus()));
     if (hidden) {
+      editor.note().ifPresent(byHandNotes::add);
       byHandPaths.add(at);
       byHand.add(label);
       byHand.add(editor.component());
@@ -171,13 +189,13 @@ final class RecordEditor implements FieldEditor {
       return new ChoiceBox(bench, at, entry);
     }
     if (kind == List.class) {
-      return new ListBox(bench, at, entry.held());
+      return new ListBox(bench, at, entry.held(), entry.say().help());
     }
     if (kind.isSealed()) {
       return new KindBox(bench, at, kind);
     }
     if (kind == Optional.class && entry.held().isRecord()) {
-      return new OptionalBox(bench, at, entry.held());
+      return new OptionalBox(bench, at, entry.held(), entry.say().help());
     }
     if (kind.isRecord() && kind != Schedule.class) {
       return new RecordEditor(bench, at, kind, false, LABELS);
@@ -221,6 +239,7 @@ final class RecordEditor implements FieldEditor {
   @Override
   public void show(Shop shop, UnitSystem units) {
     fields.forEach(field -> field.show(shop, units));
+    groupNotes.values().forEach(note -> note.use(units));
     boolean any =
         byHandPaths.stream()
             .anyMatch(at -> at.value(shop).orElse(null) instanceof Optional<?> o && o.isPresent());
@@ -233,6 +252,7 @@ final class RecordEditor implements FieldEditor {
   @Override
   public void complain(Map<String, String> problems) {
     fields.forEach(field -> field.complain(problems));
+    groupNotes.forEach((at, note) -> note.tell(Optional.ofNullable(problems.get(at.toString()))));
   }
 
   @Override

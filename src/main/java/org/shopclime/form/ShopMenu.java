@@ -6,6 +6,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -50,6 +51,8 @@ final class ShopMenu {
     PARTS,
     /** The keyboard goes to the editor. */
     EDITOR,
+    /** The keyboard goes to the answers. */
+    ANSWERS,
     /** What this is and is not. */
     ABOUT
   }
@@ -63,7 +66,21 @@ final class ShopMenu {
   private final JRadioButtonMenuItem inchPound;
   private final JRadioButtonMenuItem si;
 
-  ShopMenu(Consumer<Deed> doer, Consumer<Path> opener, boolean dark) {
+  /**
+   * The menus.
+   *
+   * @param doer does what is chosen
+   * @param opener opens a recent file
+   * @param pages titles of the pages of the answer
+   * @param turner opens a page by its index
+   * @param dark whether the colours are dark
+   */
+  ShopMenu(
+      Consumer<Deed> doer,
+      Consumer<Path> opener,
+      List<String> pages,
+      IntConsumer turner,
+      boolean dark) {
     this.doer = doer;
     this.opener = opener;
     int menuKey = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
@@ -90,17 +107,32 @@ final class ShopMenu {
     edit.addSeparator();
     item(edit, "Go to the parts", 'P', Deed.PARTS, key(KeyEvent.VK_F6, 0));
     item(edit, "Go to the fields", 'F', Deed.EDITOR, key(KeyEvent.VK_F7, 0));
+    item(edit, "Go to the answers", 'A', Deed.ANSWERS, key(KeyEvent.VK_F8, 0));
     JMenu view = menu("View", 'V');
     inchPound = radio(view, "Feet, °F, BTU/h", 'F', Deed.INCH_POUND);
-    si = radio(view, "Metres, °C, watts", 'M', Deed.SI);
+    si = radio(view, "Meters, °C, watts", 'M', Deed.SI);
     group(inchPound, si);
     view.addSeparator();
     JRadioButtonMenuItem light = radio(view, "Light", 'L', Deed.LIGHT);
     JRadioButtonMenuItem night = radio(view, "Dark", 'D', Deed.DARK);
     group(light, night);
     (dark ? night : light).setSelected(true);
+    JMenu leaves = menu("Pages", 'P');
+    for (int i = 0; i < pages.size(); i++) {
+      int page = i;
+      JMenuItem item = new JMenuItem(pages.get(i));
+      item.setName("menu.page." + i);
+      item.setAccelerator(key(pageKey(i), InputEvent.ALT_DOWN_MASK));
+      item.addActionListener(event -> turner.accept(page));
+      leaves.add(item);
+    }
     JMenu help = menu("Help", 'H');
     item(help, "What this is, and is not", 'W', Deed.ABOUT, key(KeyEvent.VK_F1, 0));
+  }
+
+  /** The digit that leads to a page with Alt; the tenth has the nought. */
+  static char pageKey(int page) {
+    return (char) ('0' + (page + 1) % 10);
   }
 
   JMenuBar component() {

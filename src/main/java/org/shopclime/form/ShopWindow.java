@@ -85,7 +85,13 @@ public final class ShopWindow {
     this.parts = new PartsView(new TreeWishes());
     this.status = new StatusView(this::stopAsking, this::go);
     this.middle = new Middle(parts.component(), editor.component(), answers.pictures().component());
-    this.menu = new ShopMenu(this::act, this::openRecent, settings.isDark());
+    this.menu =
+        new ShopMenu(
+            this::act,
+            this::openRecent,
+            answers.pictures().titles(),
+            this::turn,
+            settings.isDark());
     this.asking = new Asking(answering, new Told());
     this.air = new AirDesk(answering, answers.pictures().compressor());
     this.filing = new Filing(session, questions, settings, answering, this::another);
@@ -270,6 +276,11 @@ public final class ShopWindow {
     air.age("The reckoning was stopped; grey figures are older.");
   }
 
+  private void turn(int page) {
+    middle.showAnswers();
+    answers.pictures().open(page);
+  }
+
   private void openRecent(Path file) {
     filing.open(file);
   }
@@ -300,6 +311,10 @@ public final class ShopWindow {
       case EDITOR -> {
         middle.showFields();
         editor.focusFirst();
+      }
+      case ANSWERS -> {
+        middle.showAnswers();
+        answers.pictures().focus();
       }
       case ABOUT -> questions.say("Shopclime", FormText.ABOUT);
     }

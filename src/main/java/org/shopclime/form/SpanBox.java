@@ -8,7 +8,6 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.shopclime.quantity.UnitSystem;
@@ -37,7 +36,6 @@ final class SpanBox implements FieldEditor {
   private final JCheckBox unknown = new JCheckBox(FormText.capital(Words.UNKNOWN));
   private final JCheckBox range = new JCheckBox("A range");
   private final Note note;
-  private final String help;
 
   private UnitSystem units;
   private Span shown;
@@ -51,8 +49,7 @@ final class SpanBox implements FieldEditor {
     this.path = path;
     this.wording = Wording.number(say);
     this.unknownSpan = ShopParts.unknown(say);
-    this.help = say.help();
-    this.note = new Note(help, path.toString());
+    this.note = new Note(say.help(), path.toString());
     panel.setOpaque(false);
     three.setOpaque(false);
     watch(one, path.toString());
@@ -90,9 +87,6 @@ final class SpanBox implements FieldEditor {
 
   private void watch(JTextField field, String name) {
     field.setName(name);
-    if (!help.isEmpty()) {
-      field.setToolTipText(help);
-    }
     typings.add(new Typing(field, this::commit, this::settle, this::write));
   }
 
@@ -107,12 +101,13 @@ final class SpanBox implements FieldEditor {
   }
 
   @Override
-  public Optional<JTextArea> note() {
-    return Optional.of(note.component());
+  public Optional<Note> note() {
+    return Optional.of(note);
   }
 
   @Override
   public void show(Shop shop, UnitSystem system) {
+    note.use(system);
     Span value = (Span) path.value(shop).orElseThrow();
     if (system == units && value.equals(shown)) {
       return;

@@ -5,7 +5,6 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
@@ -40,7 +39,7 @@ final class StationBox implements FieldEditor {
   }
 
   @Override
-  public Optional<JTextArea> note() {
+  public Optional<Note> note() {
     return text.note();
   }
 

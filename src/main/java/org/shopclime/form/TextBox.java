@@ -7,7 +7,6 @@ import java.util.function.BiFunction;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Shop;
@@ -70,9 +69,6 @@ final class TextBox implements FieldEditor {
             .orElseGet(JTextField::new);
     field.setName(path.toString());
     field.setColumns(COLUMNS);
-    if (!help.isEmpty()) {
-      field.setToolTipText(help);
-    }
     field.putClientProperty("JTextField.placeholderText", "not set");
     combo.ifPresent(box -> box.putClientProperty("JTextField.placeholderText", "not set"));
     this.typing = new Typing(field, this::commit, this::settle, this::back);
@@ -89,12 +85,13 @@ final class TextBox implements FieldEditor {
   }
 
   @Override
-  public Optional<JTextArea> note() {
-    return Optional.of(note.component());
+  public Optional<Note> note() {
+    return Optional.of(note);
   }
 
   @Override
   public void show(Shop now, UnitSystem system) {
+    note.use(system);
     shop = now;
     boolean sameUnits = system == units;
     units = system;

@@ -2,6 +2,7 @@ package org.shopclime.form;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Reading;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Say;
@@ -11,6 +12,9 @@ import org.shopclime.shop.ShopParts;
 
 /** How a value that is typed as text is written and read. */
 interface Wording {
+
+  /** Times that cannot be longer are told in minutes, s. */
+  double HOUR = 3600;
 
   /**
    * What became of a text.
@@ -76,7 +80,10 @@ interface Wording {
     return new Wording() {
       @Override
       public String write(Object value, UnitSystem units) {
-        return FormText.figure(say.kind(), (Double) value, units);
+        double si = (Double) value;
+        return say.kind() == Kind.DURATION && say.max() <= HOUR
+            ? FormText.minutes(si, units)
+            : FormText.figure(say.kind(), si, units);
       }
 
       @Override

@@ -41,6 +41,9 @@ public final class DampWords {
 
   private static final double GRAMS = 1000;
 
+  /** Pounds on 100 ft² for each kg/m²: 9.290304 m² over 0.45359237 kg. */
+  private static final double POUNDS_ON_HUNDRED_FEET = 9.290304 / 0.45359237;
+
   private DampWords() {}
 
   /**
@@ -216,20 +219,31 @@ public final class DampWords {
   private static String water(DampFinding finding) {
     if (finding.months().isEmpty()) {
       return "about "
-          + grams(finding.worst().orElseThrow().rate() * 86_400)
-          + " g/m² of water a day falls out, if it lasts";
+          + water(finding.worst().orElseThrow().rate() * 86_400)
+          + " of water a day falls out, if it lasts";
     }
     String most =
         "up to "
-            + grams(finding.mostWater())
-            + " g/m² of water gathers by the end of "
+            + water(finding.mostWater())
+            + " of water gathers by the end of "
             + month(finding.wettestMonth());
     return finding.waterLeft() > 0
         ? most
             + ", and "
-            + grams(finding.waterLeft())
-            + " g/m² is left after twelve months: it does not dry out by this method"
+            + water(finding.waterLeft())
+            + " is left after twelve months: it does not dry out by this method"
         : most + ", and it dries by the end of " + month(finding.dryMonth());
+  }
+
+  /** As "65 g/m² (1.3 lb on 100 ft²)": a bathroom scale tells an owner more than a gram does. */
+  private static String water(double kilograms) {
+    double pounds = kilograms * POUNDS_ON_HUNDRED_FEET;
+    return grams(kilograms)
+        + " g/m² ("
+        + (pounds < 0.1
+            ? "less than 0.1"
+            : String.format(Locale.ROOT, pounds < 10 ? "%.1f" : "%.0f", pounds))
+        + " lb on 100 ft²)";
   }
 
   /** Two digits are all it is worth. */
@@ -242,8 +256,13 @@ public final class DampWords {
     return String.format(Locale.ROOT, "%,d", Math.round(Math.rint(grams / step) * step));
   }
 
-  /** Warnings: like ones of several faces as one, at the place of the worst. */
-  static List<Warning> warnings(DampAnswer answer) {
+  /**
+   * What is to be minded of the walls, like faces together.
+   *
+   * @param answer what was found
+   * @return one warning for each kind of finding that is one
+   */
+  public static List<Warning> warnings(DampAnswer answer) {
     List<Warning> warnings = new ArrayList<>();
     for (List<DampFinding> alike : answer.alike()) {
       DampFinding first = alike.get(0);

@@ -239,7 +239,7 @@ public final class AirReasons {
                         + VentChart.area(last.area(), units)
                         + " of free area in each, where the machine takes "
                         + limit())
-        + ". A louvre leaves about half of its size free.";
+        + ". A louver leaves about half of its size free.";
   }
 
   /**

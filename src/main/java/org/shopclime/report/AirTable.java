@@ -155,7 +155,7 @@ public final class AirTable {
   }
 
   static String drainUnit(UnitSystem units) {
-    return units == UnitSystem.SI ? "litres" : "quarts";
+    return units == UnitSystem.SI ? "liters" : "quarts";
   }
 
   private static String degrees(double celsius, UnitSystem units) {

@@ -172,7 +172,7 @@ public final class AirText {
   static String units(UnitSystem units) {
     return units == UnitSystem.SI
         ? "L/s; W; kg of water an hour"
-        : "CFM; BTU/h; lb of water an hour";
+        : "cfm; BTU/h; lb of water an hour";
   }
 
   /**
@@ -232,18 +232,18 @@ public final class AirText {
     return Shown.line(path.name()) + back;
   }
 
-  /** A flow as "310 CFM" or "146 L/s". */
+  /** A flow as "310 cfm" or "527 m³/h". */
   static String flow(double cubicMetres, UnitSystem units) {
     return plainFlow(cubicMetres, units) + " " + flowUnit(units);
   }
 
   private static String plainFlow(double cubicMetres, UnitSystem units) {
     return Shown.grouped(
-        Math.round(units == UnitSystem.SI ? cubicMetres * 1000 : Units.cfm(cubicMetres)));
+        Math.round(units == UnitSystem.SI ? cubicMetres * 3600 : Units.cfm(cubicMetres)));
   }
 
   private static String flowUnit(UnitSystem units) {
-    return units == UnitSystem.SI ? "L/s" : "CFM";
+    return units == UnitSystem.SI ? "m³/h" : "cfm";
   }
 
   /** Water as "7.9 lb" or "3.6 kg" an hour. */

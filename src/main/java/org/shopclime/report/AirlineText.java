@@ -120,7 +120,7 @@ public final class AirlineText {
       StringBuilder text, String head, List<LineChange> changes, UnitSystem units) {
     text.append('\n').append(head).append('\n');
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "tank g/h", "line g/h", "dryer g/h", "litres a day", "dew pt", "coldest"));
+    rows.add(List.of("", "tank g/h", "line g/h", "dryer g/h", "liters a day", "dew pt", "coldest"));
     for (LineChange change : changes) {
       rows.add(
           List.of(

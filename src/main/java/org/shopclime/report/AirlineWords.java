@@ -254,7 +254,7 @@ public final class AirlineWords {
     }
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"
-            + " grilles count by their free area: a louvre leaves about half of its size.");
+            + " grilles count by their free area: a louver leaves about half of its size.");
     return all;
   }
 }

@@ -41,19 +41,19 @@ final class AnswerFacts {
     boolean asked = !day.judged().isEmpty();
     if (asked) {
       air(lines);
-      new WorkerText(answer).fact(units).ifPresent(lines::add);
+      load(lines);
+      band(lines);
+      core.unit().ifPresent(unit -> lines.add(without()));
       answer.unit().ifPresent(unit -> unit(lines, unit));
-    }
-    if (asked) {
+      new WorkerText(answer).fact(units).ifPresent(lines::add);
       DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }
     DrierAnswer.of(answer).map(dry -> DrierText.fact(dry, units)).ifPresent(lines::add);
     SupplyText.fact(answer).ifPresent(lines::add);
-    load(lines);
     if (asked) {
-      band(lines);
       days(lines);
-      core.unit().ifPresent(unit -> lines.add(without()));
+    } else {
+      load(lines);
     }
     if (asked && answer.shop().place().typedPeak().isEmpty()) {
       lines.add(
@@ -168,23 +168,16 @@ final class AnswerFacts {
                 : "the unit, switched on then, has it at "
                     + held
                     + " after "
-                    + duration(morning.minutes().getAsInt());
+                    + Shown.duration(morning.minutes().getAsInt());
     String on =
         morning.lead().isEmpty()
             ? "even on since midnight it does not hold the first hour of work"
             : morning.lead().getAsInt() == 0
                 ? "the first hour of work is held"
                 : "for the first hour of work to be held, switch it on "
-                    + duration(morning.lead().getAsInt())
+                    + Shown.duration(morning.lead().getAsInt())
                     + " before";
     return start + "; " + down + "; " + on + ".";
-  }
-
-  private static String duration(int minutes) {
-    int hours = minutes / 60;
-    int rest = minutes % 60;
-    String part = rest + " min";
-    return hours == 0 ? part : hours + " h" + (rest == 0 ? "" : " " + part);
   }
 
   private void load(List<String> lines) {

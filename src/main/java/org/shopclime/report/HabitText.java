@@ -172,8 +172,8 @@ public final class HabitText {
             : found.getAsInt() == 0
                 ? "on the hot day the unit needs no lead."
                 : "on the hot day the unit needs "
-                    + found.getAsInt()
-                    + " min. On cooler days less will do.");
+                    + Shown.duration(found.getAsInt())
+                    + ". On cooler days less will do.");
   }
 
   private String hot() {
@@ -257,9 +257,9 @@ public final class HabitText {
         + energy(off)
         + ". Iron is damp in "
         + hours(left.rust().count().damp())
-        + " and "
+        + " hours of the year if left on and in "
         + hours(off.rust().count().damp())
-        + " hours of the year, heat of work and heater counted on those days only.";
+        + " if off between, heat of work and heater counted on those days only.";
   }
 
   /** Head of the table. */

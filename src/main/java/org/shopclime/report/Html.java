@@ -54,7 +54,8 @@ final class Html {
   /** A table with a head; the first column is the name of its row. */
   Html table(List<String> head, List<List<String>> rows) {
     raw("<div class=\"wide\"><table><thead><tr>");
-    head.forEach(cell -> raw("<th scope=\"col\">" + escape(cell) + "</th>"));
+    head.forEach(
+        cell -> raw(cell.isEmpty() ? "<td></td>" : "<th scope=\"col\">" + escape(cell) + "</th>"));
     raw("</tr></thead><tbody>");
     for (List<String> row : rows) {
       page.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
@@ -77,7 +78,10 @@ final class Html {
             + "\" alt=\""
             + escape(alt)
             + "\" />");
-    return element("figcaption", caption).raw("</figure>");
+    if (!caption.isEmpty()) {
+      element("figcaption", caption);
+    }
+    return raw("</figure>");
   }
 
   @Override

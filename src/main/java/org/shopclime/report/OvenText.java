@@ -1,6 +1,7 @@
 package org.shopclime.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.shopclime.balance.OvenBook;
@@ -23,6 +24,11 @@ public final class OvenText {
 
   /** Parts of the greatest hour below which an hour is not told. */
   private static final double SMALL = 0.02;
+
+  /** A longer row of hours is not read any more; then the greatest are told. */
+  private static final int MOST_HOURS = 8;
+
+  private static final int GREATEST = 3;
 
   private static final double MINUTE = 60;
   private static final double JOULES = 3.6e6;
@@ -59,16 +65,26 @@ public final class OvenText {
     if (heat.peak() <= 0) {
       return Shown.line(oven.name()) + " is cold on a working day.";
     }
-    List<String> hours = new ArrayList<>();
+    List<Integer> told = new ArrayList<>();
     for (int hour = 1; hour <= Profile.HOURS; hour++) {
       if (heat.at(hour) >= SMALL * heat.peak()) {
-        hours.add("from " + clock.start(hour) + " " + Shown.heat(heat.at(hour), units));
+        told.add(hour);
       }
     }
+    boolean all = told.size() <= MOST_HOURS;
+    if (!all) {
+      told.sort(Comparator.comparingDouble(hour -> -heat.at(hour)));
+    }
+    List<String> hours =
+        told.stream()
+            .limit(all ? MOST_HOURS : GREATEST)
+            .map(hour -> "from " + clock.start(hour) + " " + Shown.heat(heat.at(hour), units))
+            .toList();
     return Shown.line(oven.name())
         + " gives the room "
         + kilowattHours(heat.mean() * Profile.HOURS / WATT_HOURS)
-        + " on a working day, by the hour in "
+        + " on a working day, "
+        + (all ? "by the hour in " : "most in these hours, in ")
         + Shown.heatUnit(units)
         + ": "
         + String.join(", ", hours)
@@ -81,10 +97,10 @@ public final class OvenText {
         + book.batches()
         + (book.batches() == 1 ? " batch" : " batches")
         + " a day, the first hot after "
-        + Math.round(book.heatUp() / MINUTE)
-        + " min, each up to "
-        + Math.round(book.longest() / MINUTE)
-        + " min in the oven; of "
+        + Shown.duration(Math.round(book.heatUp() / MINUTE))
+        + ", each up to "
+        + Shown.duration(Math.round(book.longest() / MINUTE))
+        + " in the oven; of "
         + kilowattHours(book.heater() / JOULES)
         + " of electricity box and parts give the room "
         + kilowattHours(book.room() / JOULES)
@@ -112,9 +128,8 @@ public final class OvenText {
         + " (now "
         + Shown.temperature(answer.core().indoorPeak(), units)
         + "), "
-        + Shown.signed(load, units)
-        + " "
-        + Shown.heatUnit(units)
+        + Shown.power(Math.abs(load), units)
+        + (load < 0 ? " less" : " more")
         + " to take out at the worst hour; "
         + (answer.unit().isPresent()
             ? "your unit " + (change.holds() ? "holds, " : "does not hold, ")

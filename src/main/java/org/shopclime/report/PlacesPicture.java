@@ -232,9 +232,11 @@ public final class PlacesPicture implements Drawable {
 
   private String over(PlaceAnswer place) {
     double above = place.placePeak() - AirCompressor.MOST_AMBIENT;
-    return above > 0
-        ? ", " + Shown.difference(above, units) + " over its limit"
-        : ", within its limit";
+    String told = Shown.difference(above, units);
+    if (above > 0 && told.startsWith("0 ")) {
+      return ", just over its limit";
+    }
+    return above > 0 ? ", " + told + " over its limit" : ", within its limit";
   }
 
   private String water(PlaceAnswer place) {

@@ -86,6 +86,14 @@ final class Shown {
     return grouped(Math.round(fraction * HUNDRED)) + " %";
   }
 
+  /** Minutes as "45 min", "2 h" or "5 h 55 min". */
+  static String duration(long minutes) {
+    long hours = minutes / 60;
+    long rest = minutes % 60;
+    String part = rest + " min";
+    return hours == 0 ? part : hours + " h" + (rest == 0 ? "" : " " + part);
+  }
+
   /** A sign before a change: "+300", "−300", "0". */
   static String signed(double watts, UnitSystem units) {
     long figure = Math.round(flow(watts, units));

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.shopclime.plan.Change;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Verdict;
 import org.shopclime.quantity.UnitSystem;
@@ -228,7 +229,11 @@ final class SizePage {
   /** The same caution at several places stands once, with all the places. */
   private void cautions() {
     Map<String, List<String>> places = new LinkedHashMap<>();
+    List<Warning> told = answer.damp().map(DampWords::warnings).orElse(List.of());
     for (Warning warning : answer.warnings()) {
+      if (told.contains(warning)) {
+        continue; // word by word under "Damp in the walls"
+      }
       places
           .computeIfAbsent(warning.text(), text -> new ArrayList<>())
           .add(PathWords.of(answer.shop(), warning.path()));
@@ -239,6 +244,9 @@ final class SizePage {
           places.entrySet().stream()
               .map(entry -> Shown.row(entry.getValue()) + ": " + entry.getKey())
               .toList());
+      if (!told.isEmpty()) {
+        page.element("p", "note", "What is damp or wet stands above, under \"Damp in the walls\".");
+      }
     }
   }
 

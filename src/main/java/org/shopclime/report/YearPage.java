@@ -59,9 +59,6 @@ final class YearPage {
       page.element("h2", "Room by room")
           .element("p", "note", "In the table: energy in kWh, hot work in hours.")
           .table(YearTable.roomHead(), table.roomRows());
-      if (!answer.isHourly()) {
-        page.element("p", "note", YearFacts.NO_PEAKS);
-      }
     }
     money();
     answer.habits().ifPresent(habits -> HabitSection.write(page, habits, units, charts));

@@ -35,7 +35,7 @@ public sealed interface Build permits Build.Layers, Build.Framed, Build.Slab {
       @Say(label = "Framing") Member member,
       @Say(
               label = "Spacing",
-              help = "16 or 24 in, centre to centre.",
+              help = "{16 or 24 in|400 or 600 mm}, center to center.",
               kind = Kind.LENGTH,
               min = 0.2,
               max = 3,
@@ -103,7 +103,8 @@ public sealed interface Build permits Build.Layers, Build.Framed, Build.Slab {
           double edgeDepth,
       @Say(
               label = "Soil conductivity",
-              help = "Clay 1.5, sand or gravel 2.0, rock 3.5 W/m·K.",
+              help =
+                  "Clay {10|1.5}, sand or gravel {14|2}, rock {24 BTU·in/(h·ft²·°F)|3.5 W/(m·K)}.",
               kind = Kind.CONDUCTIVITY,
               min = 0.2,
               max = 5,

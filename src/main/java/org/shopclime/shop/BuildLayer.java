@@ -34,7 +34,8 @@ public record BuildLayer(
         Optional<Double> resistance,
     @Say(
             label = "Vapor let through",
-            help = "Permeance of the layer in perms: poly 0.06, kraft facing 0.8, drywall 28.",
+            help =
+                "Permeance of the layer: poly {0.06|3.4}, kraft facing {0.8|46}, drywall {28 perm|1,600 ng/(s·m²·Pa)}.",
             kind = Kind.PERMEANCE,
             min = 1e-13,
             max = 4e-7,
@@ -42,7 +43,8 @@ public record BuildLayer(
         Optional<Double> permeance,
     @Say(
             label = "Vapor resistance (sd)",
-            help = "The same told as a thickness of still air: poly 60 m, drywall 0.13 m.",
+            help =
+                "The same told as a thickness of still air: poly {200 ft, drywall 5 in|60 m, drywall 0.13 m}.",
             kind = Kind.LENGTH,
             min = 0.0005,
             max = 1500,

@@ -27,12 +27,12 @@ import org.shopclime.quantity.Kind;
 public record CompressedAir(
     @Say(
             label = "Stages",
-            help = "One or two cylinders in a row; unknown: two from 5 hp on.",
+            help = "One or two cylinders in a row; unknown: two from {5 hp|3.7 kW} on.",
             otherwise = "don't know")
         PumpStages stages,
     @Say(
             label = "Free air delivered",
-            help = "The cfm on its plate; leave empty for what is usual for its power.",
+            help = "The {cfm|flow} on its plate; leave empty for what is usual for its power.",
             kind = Kind.AIR_FLOW,
             min = 1e-4,
             max = 1,
@@ -60,13 +60,13 @@ public record CompressedAir(
         Optional<Double> tank,
     @Say(
             label = "Tools: time they draw air in a working hour",
-            help = "Minutes of air in a working hour; all empty: by the part of the time it runs.",
+            help = "All at 0 min: by the part of the time the compressor runs.",
             otherwise = "{}")
         AirTools tools,
     @Say(
             label = "Coldest stretch",
             help =
-                "Where hose or pipe is coldest; leave empty for the cold air of the unit, 15 °F below"
+                "Where hose or pipe is coldest; leave empty for the cold air of the unit, {15 °F|8 K} below"
                     + " the room, or the room itself without a unit.",
             kind = Kind.TEMPERATURE,
             min = -30,
@@ -75,7 +75,11 @@ public record CompressedAir(
             usualMax = 35,
             otherwise = "none")
         Optional<Double> coldest,
-    @Say(label = "Draws its air from", otherwise = "place") AirIntake intake,
+    @Say(
+            label = "Draws its air from",
+            help = "Place: where it stands. Room or outdoors: by a pipe from there.",
+            otherwise = "place")
+        AirIntake intake,
     @Say(label = "Aftercooler", help = "Before the tank.", otherwise = "no") YesNo aftercooler,
     @Say(
             label = "Metal drop leg",
@@ -86,7 +90,13 @@ public record CompressedAir(
             otherwise = "0 ft")
         double dropLeg,
     @Say(label = "Dryer", otherwise = "none") AirDryer dryer,
-    @Say(label = "Closet width", kind = Kind.LENGTH, min = 0.5, max = 6, otherwise = "5 ft")
+    @Say(
+            label = "Closet width",
+            help = "Inside the closet you could build for it.",
+            kind = Kind.LENGTH,
+            min = 0.5,
+            max = 6,
+            otherwise = "5 ft")
         double closetWidth,
     @Say(label = "Closet depth", kind = Kind.LENGTH, min = 0.5, max = 6, otherwise = "4 ft")
         double closetDepth,

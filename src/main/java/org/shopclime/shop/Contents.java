@@ -28,5 +28,10 @@ public record Contents(
             unknown = {"100 lb", "500 lb", "2000 lb"},
             lowIsKind = false)
         Span wood,
-    @Say(label = "Extra inner walls", kind = Kind.AREA, max = 5000, otherwise = "0 ft2")
+    @Say(
+            label = "Extra inner walls",
+            help = "With drywall on both sides; the area of one side.",
+            kind = Kind.AREA,
+            max = 5000,
+            otherwise = "0 ft2")
         double drywall) {}

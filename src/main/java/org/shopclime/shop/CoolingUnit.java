@@ -18,7 +18,11 @@ import org.shopclime.quantity.Kind;
  * @param heating how a heat pump heats; absent: as a usual one
  */
 public record CoolingUnit(
-    @Say(label = "Cools", help = "Name of the room.", otherwise = "-") String room,
+    @Say(
+            label = "Cools",
+            help = "Name of the room; leave empty for the first cooled one.",
+            otherwise = "-")
+        String room,
     @Say(
             label = "Kind",
             help =
@@ -38,7 +42,8 @@ public record CoolingUnit(
         double capacity,
     @Say(
             label = "Efficiency",
-            help = "EER or CEER on the label, BTU for each watt-hour.",
+            help =
+                "EER or CEER on the label{, BTU for each watt-hour|, divided by 3.41; or typed as it stands there, with BTU/Wh}.",
             kind = Kind.EFFICIENCY,
             min = 1,
             max = 12,
@@ -47,7 +52,13 @@ public record CoolingUnit(
             otherwise = "10.9 BTU/Wh")
         double efficiency,
     @Say(label = "That figure is", otherwise = "ceer") EfficiencyLabel label,
-    @Say(label = "Volts", kind = Kind.VOLTAGE, min = 100, max = 480, otherwise = "115 V")
+    @Say(
+            label = "Volts",
+            help = "On its label.",
+            kind = Kind.VOLTAGE,
+            min = 100,
+            max = 480,
+            otherwise = "115 V")
         double volts,
     @Say(
             label = "Airflow left by dust",

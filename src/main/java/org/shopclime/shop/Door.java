@@ -24,10 +24,11 @@ public record Door(
     @Say(label = "Width", kind = Kind.LENGTH, min = 0.3, max = 20) double width,
     @Say(label = "Height", kind = Kind.LENGTH, min = 0.3, max = 12) double height,
     @Say(label = "Bare door", help = "Such as sheet steel, solid wood.") String leaf,
-    @Say(label = "Foam boards", help = "A usual cavity takes 1 1/2 in.", otherwise = "[]")
+    @Say(label = "Foam boards", help = "A usual cavity takes {1 1/2 in|38 mm}.", otherwise = "[]")
         List<Board> boards,
     @Say(
             label = "Area covered by boards",
+            help = "Of the leaf; rails, hinges and edges stay bare.",
             kind = Kind.FRACTION,
             min = 0.1,
             max = 1,
@@ -41,6 +42,7 @@ public record Door(
     @Say(label = "Opened when", otherwise = "work") Schedule openWhen,
     @Say(
             label = "Sun taken in",
+            help = "White 25 %, light 40 %, medium 60 %, dark 85 %, black or old steel 90 %.",
             kind = Kind.FRACTION,
             max = 1,
             otherwise = "60 %",

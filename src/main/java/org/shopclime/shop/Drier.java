@@ -12,7 +12,8 @@ import org.shopclime.quantity.Kind;
 public record Drier(
     @Say(
             label = "Takes out",
-            help = "The pints a day on a label since 2019; older labels tell half as much again.",
+            help =
+                "The pints a day on a label since 2019{|, typed as such or in liters}; older labels tell half as much again.",
             kind = Kind.WATER_FLOW,
             min = 1e-6,
             max = 0.01,

@@ -70,17 +70,22 @@ public record Face(
     @Say(label = "Build") Build build,
     @Say(
             label = "Sun taken in",
-            help = "White 0.25, light 0.4, medium 0.6, dark 0.85, black or old steel 0.9.",
+            help = "White 25 %, light 40 %, medium 60 %, dark 85 %, black or old steel 90 %.",
             kind = Kind.FRACTION,
             max = 1,
             otherwise = "60 %",
             unknown = {"30 %", "60 %", "90 %"})
         Span absorptance,
-    @Say(label = "Emittance outside", kind = Kind.FRACTION, max = 1, otherwise = "0.9")
+    @Say(
+            label = "Emittance outside",
+            help = "Of the infrared; 90 % for most.",
+            kind = Kind.FRACTION,
+            max = 1,
+            otherwise = "0.9")
         double emittanceOutside,
     @Say(
             label = "Emittance inside",
-            help = "0.9 for most; 0.05 for clean foil facing an air space.",
+            help = "90 % for most; 5 % for clean foil facing an air space.",
             kind = Kind.FRACTION,
             min = 0.02,
             max = 1,

@@ -20,7 +20,13 @@ public record Fan(
             label = "Blows",
             help = "Filtered return: through a filter back into the room; never for fumes.")
         FanWay way,
-    @Say(label = "Air flow", kind = Kind.AIR_FLOW, max = 20, usualMax = 3) double flow,
+    @Say(
+            label = "Air flow",
+            help = "As it is built in; with long or bent ducts well below the label.",
+            kind = Kind.AIR_FLOW,
+            max = 20,
+            usualMax = 3)
+        double flow,
     @Say(label = "Runs when", otherwise = "work") Schedule when,
     @Say(label = "For", otherwise = "other") FanUse use,
     @Say(label = "Minutes an hour", kind = Kind.DURATION, max = 3600, otherwise = "60 min")

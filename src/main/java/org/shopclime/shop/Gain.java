@@ -93,7 +93,13 @@ public sealed interface Gain
   record Motor(
       @Say(label = "Name") String name,
       @Say(label = "Rated power", kind = Kind.POWER, max = 100000) double power,
-      @Say(label = "Load", kind = Kind.FRACTION, max = 1.5, otherwise = "60 %") double load,
+      @Say(
+              label = "Load",
+              help = "Part of its rated power it draws while it runs.",
+              kind = Kind.FRACTION,
+              max = 1.5,
+              otherwise = "60 %")
+          double load,
       @Say(
               label = "Part of the time running",
               kind = Kind.FRACTION,
@@ -310,7 +316,7 @@ public sealed interface Gain
           double radiantFraction,
       @Say(
               label = "Moisture, as heat",
-              help = "About 1,050 BTU/h for each pound of water an hour.",
+              help = "About {1,050 BTU/h for each pound|680 W for each kilogram} of water an hour.",
               kind = Kind.POWER,
               max = 1e6,
               otherwise = "0 W")

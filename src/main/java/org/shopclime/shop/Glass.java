@@ -21,7 +21,7 @@ public record Glass(
     @Say(label = "U-factor", kind = Kind.U_FACTOR, min = 0.3, max = 9) double uFactor,
     @Say(
             label = "Solar heat gain",
-            help = "SHGC on the label; 0.79 for one clear pane, 0.58 for two, with frame.",
+            help = "SHGC on the label; 79 % (0.79) for one clear pane, 58 % for two, with frame.",
             kind = Kind.FRACTION,
             min = 0.01,
             max = 0.9)

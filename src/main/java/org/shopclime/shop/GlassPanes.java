@@ -33,7 +33,7 @@ public record GlassPanes(
         double conductivity,
     @Say(
             label = "One pane passes",
-            help = "At normal incidence; 84 % for clear float of 3 mm.",
+            help = "At normal incidence; 84 % for clear float of {1/8 in|3 mm}.",
             kind = Kind.FRACTION,
             min = 0.01,
             max = 0.92,
@@ -41,7 +41,7 @@ public record GlassPanes(
         Optional<Double> transmittance,
     @Say(
             label = "One pane throws back",
-            help = "At normal incidence; 7.5 % for clear float of 3 mm.",
+            help = "At normal incidence; 7.5 % for clear float of {1/8 in|3 mm}.",
             kind = Kind.FRACTION,
             min = 0.01,
             max = 0.3,
@@ -58,7 +58,8 @@ public record GlassPanes(
         Optional<Double> extinction,
     @Say(
             label = "Conductance of a gap",
-            help = "Convection and radiation together; about 6 W/m2K for 12 mm of air.",
+            help =
+                "Convection and radiation together; about {1.1 BTU/(h·ft²·°F) for 1/2 in|6 W/(m²·K) for 12 mm} of air.",
             kind = Kind.U_FACTOR,
             min = 0.1,
             max = 50,
@@ -74,7 +75,7 @@ public record GlassPanes(
         Optional<Double> gap,
     @Say(
             label = "Emittance towards a gap",
-            help = "0.84 for bare glass.",
+            help = "84 % for bare glass.",
             kind = Kind.FRACTION,
             min = 0.01,
             max = 1,

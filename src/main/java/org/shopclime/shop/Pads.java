@@ -14,7 +14,7 @@ import org.shopclime.quantity.Kind;
 public record Pads(
     @Say(
             label = "Airflow",
-            help = "The cfm on the label.",
+            help = "What the label says{, in cfm|; cfm may be typed}.",
             kind = Kind.AIR_FLOW,
             min = 0.02,
             max = 20,
@@ -35,7 +35,7 @@ public record Pads(
         double effectiveness,
     @Say(
             label = "Blower and pump",
-            help = "Leave empty for 0.14 W for each cfm.",
+            help = "Leave empty for {0.14 W for each cfm|0.083 W for each m³/h}.",
             kind = Kind.POWER,
             min = 1,
             max = 20000,

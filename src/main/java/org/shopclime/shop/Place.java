@@ -25,7 +25,8 @@ public record Place(
         HotDayLevel level,
     @Say(
             label = "Hottest hour, if you set it",
-            help = "Type the day you fear, such as 101 °F; range and moisture stay the station's.",
+            help =
+                "Type the day you fear, such as {101 °F|38 °C}; range and moisture stay the station's.",
             kind = Kind.TEMPERATURE,
             min = 10,
             max = 60,
@@ -36,7 +37,7 @@ public record Place(
     @Say(
             label = "Coldest night, if you set it",
             help =
-                "Type the cold you fear, such as 10 °F; without it the station's 99 % counts, less"
+                "Type the cold you fear, such as {10 °F|-12 °C}; without it the station's 99 % counts, less"
                     + " what a typical year leaves out.",
             kind = Kind.TEMPERATURE,
             min = -60,
@@ -47,7 +48,7 @@ public record Place(
         Optional<Double> typedCold,
     @Say(
             label = "Sun thrown back by the ground",
-            help = "0.2 for grass or soil, 0.3 for pale concrete.",
+            help = "20 % for grass or soil, 30 % for pale concrete.",
             kind = Kind.FRACTION,
             max = 0.9,
             otherwise = "20 %")

@@ -129,12 +129,11 @@ public record Prices(
               usualMax = 3000,
               otherwise = "none")
           Optional<Double> heater,
-      @Say(label = "Window unit lasts", help = "Years.", min = 1, max = 50, otherwise = "10")
+      @Say(label = "Window unit lasts, years", min = 1, max = 50, otherwise = "10")
           double windowUnitYears,
-      @Say(label = "Heat pump lasts", help = "Years.", min = 1, max = 50, otherwise = "15")
+      @Say(label = "Heat pump lasts, years", min = 1, max = 50, otherwise = "15")
           double heatPumpYears,
-      @Say(label = "Heater lasts", help = "Years.", min = 1, max = 50, otherwise = "15")
-          double heaterYears) {
+      @Say(label = "Heater lasts, years", min = 1, max = 50, otherwise = "15") double heaterYears) {
 
     /** Usual lives, common practice. */
     private static final double UNIT_YEARS = 10;

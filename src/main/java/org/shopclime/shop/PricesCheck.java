@@ -84,8 +84,8 @@ final class PricesCheck {
       warnings.add(
           new Warning(
               "prices.otherUse",
-              "not told: the unit is reckoned from the first tier on, though house and shop may"
-                  + " have filled it already"));
+              "other use a month is not told: the unit is reckoned from the first tier on, though house and shop may"
+                  + " have filled it already."));
     }
   }
 

@@ -25,9 +25,23 @@ public record Shop(
     @Say(label = "Place and hot day") Place place,
     @Say(label = "Working time") Work work,
     @Say(label = "Rooms") List<Room> rooms,
-    @Say(label = "Cooling unit", otherwise = "none") Optional<CoolingUnit> unit,
-    @Say(label = "Prices", otherwise = "{}") Prices prices,
-    @Say(label = "Compressed air", otherwise = "{}") CompressedAir air,
+    @Say(
+            label = "Cooling unit",
+            help = "The one you have, or the one you think of buying.",
+            otherwise = "none")
+        Optional<CoolingUnit> unit,
+    @Say(
+            label = "Prices",
+            help =
+                "For what it costs to run and what a change pays back; all may be left as it is.",
+            otherwise = "{}")
+        Prices prices,
+    @Say(
+            label = "Compressed air",
+            help =
+                "For the comparison of places for the compressor; all may be left as it is. The machine itself is under the room, at its heat from work.",
+            otherwise = "{}")
+        CompressedAir air,
     @Say(
             label = "Flame with a flue",
             help = "A burner in the shop and how its gases leave; for warnings about suction.",

@@ -177,7 +177,10 @@ public final class ShopSchema {
 
   private static String description(Type type, Say say) {
     Class<?> raw = type instanceof Class<?> plain ? plain : Field.raw(Field.inner(type));
-    String text = say.label() + "." + (say.help().isEmpty() ? "" : " " + say.help());
+    String text =
+        say.label()
+            + "."
+            + (say.help().isEmpty() ? "" : " " + Help.in(say.help(), UnitSystem.INCH_POUND));
     if (raw == double.class || raw == Double.class || raw == Span.class) {
       text += " Takes " + Bounds.takes(say, UnitSystem.INCH_POUND) + ".";
     }

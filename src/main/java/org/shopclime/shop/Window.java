@@ -42,14 +42,14 @@ public record Window(
         Optional<Fins> fins,
     @Say(
             label = "Emittance outside",
-            help = "0.84 for bare glass.",
+            help = "84 % for bare glass.",
             kind = Kind.FRACTION,
             max = 1,
             otherwise = "0.84")
         double emittanceOutside,
     @Say(
             label = "Emittance inside",
-            help = "0.84 for bare glass.",
+            help = "84 % for bare glass.",
             kind = Kind.FRACTION,
             min = 0.02,
             max = 1,

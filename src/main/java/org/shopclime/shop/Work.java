@@ -37,7 +37,8 @@ public record Work(
         double winterTemperature,
     @Say(
             label = "Air past the worker",
-            help = "For the heat on the worker: 0.3 m/s in still air, 1 to 2 m/s before a fan.",
+            help =
+                "For the heat on the worker: {0.67 mph|0.3 m/s} in still air, {2 to 4.5 mph|1 to 2 m/s} before a fan.",
             kind = Kind.SPEED,
             min = 0.05,
             max = 5,

@@ -29,11 +29,11 @@ class AirViewTest {
           AirView view = new AirView();
           view.show(answer, UnitSystem.INCH_POUND);
           JTextArea words = (JTextArea) named(view, "air.words");
-          assertThat(words.getText()).contains("CFM", "Curing oven gives the room", "NFPA 86");
+          assertThat(words.getText()).contains("cfm", "Curing oven gives the room", "NFPA 86");
           assertThat(named(view, "air.picture").getPreferredSize().height)
               .isGreaterThan(Look.scaled(150));
           view.show(answer, UnitSystem.SI);
-          assertThat(words.getText()).contains("L/s").doesNotContain("CFM");
+          assertThat(words.getText()).contains("m³/h").doesNotContain("cfm");
           view.makeStale(true);
           assertThat(words.isEnabled()).isFalse();
         });

@@ -3,6 +3,7 @@ package org.shopclime.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -15,6 +16,8 @@ import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
@@ -22,6 +25,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JTree;
 import javax.swing.KeyStroke;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -40,6 +44,8 @@ class LayoutWindowTest {
           "place",
           "work",
           "unit",
+          "prices",
+          "air",
           "rooms[0]",
           "rooms[0].contents",
           "rooms[0].faces[0]",
@@ -206,6 +212,32 @@ class LayoutWindowTest {
     }
   }
 
+  /** Help says figures in the units of the fields, and is hidden where its field is. */
+  @Test
+  void helpGoesWithItsField() {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      person.select("work");
+      assertThat(person.text("work.airSpeed.note")).contains("0.67 mph").doesNotContain("m/s");
+      person.menu(ShopMenu.Deed.SI);
+      assertThat(person.text("work.airSpeed.note")).contains("0.3 m/s").doesNotContain("mph");
+      String layer = "rooms[0].faces[0].build.lining[0].";
+      person.select("rooms[0].faces[0]");
+      pause();
+      Component note = person.find(layer + "permeance.note", Component.class);
+      assertThat(Person.on(note::isShowing)).isFalse();
+      person.click(layer.substring(0, layer.length() - 1) + ".byHand");
+      pause();
+      assertThat(Person.on(note::isVisible)).isTrue();
+      assertThat(person.text(layer + "permeance.note")).contains("ng/(s·m²·Pa)");
+      person.menu(ShopMenu.Deed.INCH_POUND);
+      assertThat(person.text(layer + "permeance.note")).contains("perm");
+      person.select("air");
+      assertThat(person.text("air.about.note")).contains("places for the compressor");
+      assertThat(person.text("air.tools.note")).contains("All at 0 min");
+      assertThat(person.text("air.tools.blowing")).isEqualTo("0 min");
+    }
+  }
+
   /** A page in which little or nothing takes the focus is read to its end by keys all the same. */
   @Test
   void pagesAreScrolledByKeys() {
@@ -222,6 +254,67 @@ class LayoutWindowTest {
       assertThat(below).isGreaterThan(100);
       Person.onEventThread(() -> deed(pages, back));
       assertThat(Person.on(() -> page.getVerticalScrollBar().getValue())).isZero();
+    }
+  }
+
+  /** With much room and with little every page has its title in sight and a key that opens it. */
+  @ParameterizedTest
+  @ValueSource(ints = {1600, 1280, 1000, 700})
+  void everyPageIsInSightAndOpenedByKeys(int width) {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      Person.onEventThread(() -> person.frame().setSize(width, 700));
+      pause();
+      JTabbedPane pages = person.find("answer.tabs", JTabbedPane.class);
+      List<KeyStroke> keys = new ArrayList<>();
+      for (int page = Person.on(pages::getTabCount) - 1; page >= 0; page--) {
+        int at = page;
+        JMenuItem item = Person.on(() -> item(person.frame().getJMenuBar(), "menu.page." + at));
+        keys.add(item.getAccelerator());
+        Person.onEventThread(item::doClick);
+        pause();
+        assertThat(Person.on(pages::getSelectedIndex)).isEqualTo(page);
+        assertThat(Person.on(pages::isShowing)).isTrue();
+        Rectangle title = Person.on(() -> pages.getBoundsAt(at));
+        assertThat(new Rectangle(pages.getSize()).contains(title))
+            .as(pages.getTitleAt(page) + " at " + title)
+            .isTrue();
+        if (page > 0) {
+          Rectangle before = Person.on(() -> pages.getBoundsAt(at - 1));
+          boolean after = title.y > before.y || (title.y == before.y && title.x > before.x);
+          assertThat(after).as(title + " after " + before).isTrue();
+        }
+      }
+      assertThat(keys).doesNotContainNull().doesNotHaveDuplicates();
+    }
+  }
+
+  private static JMenuItem item(JMenuBar bar, String name) {
+    for (int i = 0; i < bar.getMenuCount(); i++) {
+      for (Component each : bar.getMenu(i).getMenuComponents()) {
+        if (name.equals(each.getName())) {
+          return (JMenuItem) each;
+        }
+      }
+    }
+    throw new AssertionError("no menu item is called " + name);
+  }
+
+  /** Tabs that were put away while the colours changed have the new ones when they come back. */
+  @Test
+  void aNarrowWindowHasTheColoursChosenInAWideOne() {
+    try (Person person = new Person(SmallShop.shop(), climates, answering, folder)) {
+      Person.onEventThread(() -> person.frame().setSize(700, 600));
+      pause();
+      Color light = Person.on(() -> person.find("middle.tabs", JTabbedPane.class).getBackground());
+      Person.onEventThread(() -> person.frame().setSize(1366, 768));
+      pause();
+      person.menu(ShopMenu.Deed.DARK);
+      Person.onEventThread(() -> person.frame().setSize(700, 600));
+      pause();
+      Color dark = Person.on(() -> person.find("middle.tabs", JTabbedPane.class).getBackground());
+      assertThat(dark)
+          .isEqualTo(Person.on(() -> UIManager.getColor("TabbedPane.background")))
+          .isNotEqualTo(light);
     }
   }
 

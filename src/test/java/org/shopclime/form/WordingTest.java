@@ -15,6 +15,7 @@ import org.shopclime.shop.Fan;
 import org.shopclime.shop.Place;
 import org.shopclime.shop.ScheduleText;
 import org.shopclime.shop.ShopParts;
+import org.shopclime.shop.Work;
 
 class WordingTest {
 
@@ -38,6 +39,17 @@ class WordingTest {
     assertThat(read(width, "-1 ft").value()).isEmpty();
     assertThat(read(width, "-1 ft").complaint()).contains("found \"-1 ft\"");
     assertThat(width.write(6.0, UnitSystem.SI)).isEqualTo("6 m");
+  }
+
+  /** Beside "20 min" no other tool of the list runs "0 h", and a fan runs 60 minutes an hour. */
+  @Test
+  void partsOfAnHourAreTold() {
+    Wording minutes = of(Fan.class, "minutes");
+    assertThat(minutes.write(0.0, UnitSystem.INCH_POUND)).isEqualTo("0 min");
+    assertThat(minutes.write(1200.0, UnitSystem.SI)).isEqualTo("20 min");
+    assertThat(minutes.write(3600.0, UnitSystem.SI)).isEqualTo("60 min");
+    assertThat(minutes.write(90.0, UnitSystem.SI)).isEqualTo("1.5 min");
+    assertThat(of(Work.class, "pullDown").write(7200.0, UnitSystem.SI)).isEqualTo("2 h");
   }
 
   @ParameterizedTest

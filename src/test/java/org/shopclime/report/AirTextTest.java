@@ -59,7 +59,7 @@ class AirTextTest {
         .contains(
             "Blast, returned", "capture first, comfort second", "NFPA 86", "Cured after work");
     assertThat(SizeText.of(answer, UnitSystem.SI).replaceAll("\\s+", " "))
-        .contains("L/s", "kg of water");
+        .contains("m³/h", "kg of water");
     List<List<String>> rows = AirText.rows(answer.air().orElseThrow(), UnitSystem.INCH_POUND);
     List<String> sums = rows.get(rows.size() - 1);
     assertThat(sums.get(1)).isEqualTo(sums.get(2));

@@ -180,26 +180,26 @@ class AnswerTextTest {
         .containsExactly(
             "In the warmest working hour (4 to 5 pm): air 82 °F, humidity 50 %, dew point 62 °F;"
                 + " with the warmth of walls and ceiling it feels like 84 °F.",
-            "Heat on the worker at its worst: heat index 83 °F from 4 to 5 pm, wet-bulb globe 74 °F from"
-                + " 4 to 5 pm; with the unit off, heat index 118 °F from 4 to 5 pm, wet-bulb globe 90 °F"
-                + " from 4 to 5 pm (air moving at 0.67"
-                + " mph). A fan that moves 4.5 mph past the bench would take 1 °F off the wet-bulb"
-                + " globe figure. Estimates, not a measurement and not a medical verdict: go by OSHA"
-                + " and NIOSH guidance on heat and ask your physician.",
+            "To stay at 78 °F all day, 9,600 BTU/h must be taken out from 3 to 4 pm, of which"
+                + " 3,400 BTU/h is moisture. The largest parts: Leakage 52 %, West wall 42 % and"
+                + " People 9 %.",
+            "With what you do not know the warmest hour lies between 81 °F and 84 °F; what would"
+                + " narrow it most: part of the time running (Compressor).",
+            "With the unit off: 100 °F by 5 pm.",
             "The label says 12,000 BTU/h; in that hour the unit can take out 12,000 BTU/h, of which"
                 + " 9,000 BTU/h is heat and 3,000 BTU/h moisture.",
             "It runs flat out 9 am to noon and 1 pm to 5 pm and uses about 7 kWh that day.",
             "After days off the room is at 90 °F when work starts; the unit, switched on then, has"
                 + " it at 79 °F after 1 h 25 min; for the first hour of work to be held, switch it"
                 + " on 1 h 10 min before.",
-            "To stay at 78 °F all day, 9,600 BTU/h must be taken out from 3 to 4 pm, of which"
-                + " 3,400 BTU/h is moisture. The largest parts: Leakage 52 %, West wall 42 % and"
-                + " People 9 %.",
-            "With what you do not know the warmest hour lies between 81 °F and 84 °F; what would"
-                + " narrow it most: part of the time running (Compressor).",
+            "Heat on the worker at its worst: heat index 83 °F from 4 to 5 pm, wet-bulb globe 74 °F from"
+                + " 4 to 5 pm; with the unit off, heat index 118 °F from 4 to 5 pm, wet-bulb globe 90 °F"
+                + " from 4 to 5 pm (air moving at 0.67"
+                + " mph). A fan that moves 4.5 mph past the bench would take 1 °F off the wet-bulb"
+                + " globe figure. Estimates, not a measurement and not a medical verdict: go by OSHA"
+                + " and NIOSH guidance on heat and ask your physician.",
             "All this is for the first working day after days off, the worse one: the shop starts"
                 + " warm.",
-            "With the unit off: 100 °F by 5 pm.",
             "In winter, at 29 °F outside and 65 °F inside, 9,500 BTU/h is lost; an electric heater"
                 + " of 3,000 W covers it. In the station's typical year 99 % of the hours are"
                 + " warmer than 31 °F; typical years leave out the coldest spells, so 2.3 °F is taken"

@@ -9,14 +9,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Warning;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -59,6 +62,39 @@ class HtmlReportTest {
         .rooms()
         .forEach(room -> room.lines().forEach(line -> assertThat(text).contains(line.name())));
     answer.changes().forEach(change -> assertThat(text).contains(change.name()));
+    assertThat(text).contains(" lb on 100 ft²)");
+    String caution = DampWords.warnings(answer.damp().orElseThrow()).get(0).text();
+    assertThat(answer.warnings()).extracting(Warning::text).contains(caution);
+    assertThat(text).as("once is enough").doesNotContain(caution);
+  }
+
+  /**
+   * What a screen reader reads out: each picture in words, no empty caption, no nameless column.
+   */
+  @Test
+  void picturesAndTablesAreTold() throws Exception {
+    Document page =
+        parse(HtmlReport.write(Answers.example(), UnitSystem.INCH_POUND, folder.resolve("told")));
+    NodeList pictures = page.getElementsByTagName("img");
+    assertThat(pictures.getLength()).isGreaterThan(4);
+    for (int i = 0; i < pictures.getLength(); i++) {
+      Element picture = (Element) pictures.item(i);
+      assertThat(picture.getAttribute("alt")).hasSizeGreaterThan(40);
+      assertThat(picture.getAttribute("width")).isEqualTo("760");
+    }
+    for (String tag : List.of("figcaption", "th", "h2", "li", "p")) {
+      NodeList all = page.getElementsByTagName(tag);
+      for (int i = 0; i < all.getLength(); i++) {
+        assertThat(all.item(i).getTextContent()).as(tag + " " + i).isNotBlank();
+      }
+    }
+  }
+
+  @Test
+  void timesAreToldInHoursAndMinutes() {
+    assertThat(Shown.duration(45)).isEqualTo("45 min");
+    assertThat(Shown.duration(120)).isEqualTo("2 h");
+    assertThat(Shown.duration(355)).isEqualTo("5 h 55 min");
   }
 
   @Test

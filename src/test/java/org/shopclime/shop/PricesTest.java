@@ -109,8 +109,8 @@ class PricesTest {
     assertThat(warnings(tiers.formatted(two, ", \"otherUse\": \"900 kWh\""))).isEmpty();
     assertThat(warnings(tiers.formatted(two, "")))
         .containsExactly(
-            "prices.otherUse: not told: the unit is reckoned from the first tier on, though house"
-                + " and shop may have filled it already");
+            "prices.otherUse: other use a month is not told: the unit is reckoned from the first tier on, though house"
+                + " and shop may have filled it already.");
     assertThat(bad(tiers.formatted("", "")))
         .containsExactly("prices.electricity.tiers: found none; takes at least one tier");
     assertThat(bad(tiers.formatted("{\"price\": \"11 c/kWh\", \"upTo\": \"750 kWh\"}", "")))
