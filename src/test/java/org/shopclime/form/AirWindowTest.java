@@ -175,7 +175,7 @@ class AirWindowTest {
       assertThat(panel.getAccessibleContext().getAccessibleName()).isNotBlank();
     }
     JTable table = person.find("table.air", JTable.class);
-    assertThat(Person.on(table::getRowCount)).isEqualTo(12);
+    assertThat(Person.on(table::getRowCount)).isEqualTo(13);
     assertThat(Person.on(() -> table.getValueAt(0, 1))).isEqualTo("103");
     for (String name : List.of("air.sentence", "air.picture", "table.air", "table.line")) {
       Component found = person.find(name, Component.class);
