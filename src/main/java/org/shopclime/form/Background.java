@@ -47,12 +47,13 @@ final class Background {
   private static String reason(Throwable cause) {
     String kind =
         switch (cause.getClass().getSimpleName()) {
-          case "AccessDeniedException" -> "not allowed there";
-          case "NoSuchFileException" -> "no such folder or file";
+          case "AccessDeniedException" -> "Writing or reading there is not allowed.";
+          case "NoSuchFileException" -> "There is no such folder or file.";
           default -> "";
         };
     String text =
         cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-    return kind.isEmpty() ? text : text + ": " + kind;
+    // the file it names may be one set aside that nobody knows of; who asks names the right one
+    return kind.isEmpty() ? text : kind;
   }
 }

@@ -170,6 +170,7 @@ final class PartEditor {
   }
 
   void complain(Map<String, String> problems) {
+    about.tell(Optional.ofNullable(problems.get(path.toString())));
     editor.ifPresent(made -> made.complain(problems));
   }
 

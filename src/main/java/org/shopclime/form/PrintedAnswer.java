@@ -55,12 +55,13 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
     double half = width / 2;
     double column = y;
     double below = y;
+    int second = secondColumn();
     for (int i = 0; i < figures.size(); i++) {
       Figure figure = figures.get(i);
-      if (i == (figures.size() + 1) / 2) {
+      if (i == second) {
         column = y;
       }
-      double x = i < (figures.size() + 1) / 2 ? left : left + half;
+      double x = i < second ? left : left + half;
       column =
           text(
               sheet, figure.label() + ": " + figure.value(), Font.PLAIN, TEXT, x, column, half - 8);
@@ -83,18 +84,36 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
     return PAGE_EXISTS;
   }
 
+  /** Where the right column begins: not with a figure that speaks of the one before it. */
+  private int secondColumn() {
+    int second = (figures.size() + 1) / 2;
+    while (second < figures.size()
+        && figures.get(second).label().matches(".*\\b(that|then)\\b.*")) {
+      second++;
+    }
+    return second;
+  }
+
+  /** Where a line ends: at a space, since the measurer would part a degree sign from its F. */
+  static int end(String words, LineBreakMeasurer lines, double width) {
+    int most = lines.nextOffset((float) width);
+    int space = words.lastIndexOf(' ', most - 1);
+    return most < words.length() && space >= lines.getPosition() ? space + 1 : most;
+  }
+
   private static double text(
       Graphics2D sheet, String words, int style, int size, double x, double y, double width) {
     if (words.isBlank()) {
       return y;
     }
-    AttributedString text = new AttributedString(Look.bound(words));
+    String told = Look.bound(words);
+    AttributedString text = new AttributedString(told);
     text.addAttribute(TextAttribute.FONT, new Font(Font.SANS_SERIF, style, size));
     FontRenderContext context = sheet.getFontRenderContext();
     LineBreakMeasurer lines = new LineBreakMeasurer(text.getIterator(), context);
     double at = y;
-    while (lines.getPosition() < words.length()) {
-      TextLayout line = lines.nextLayout((float) width);
+    while (lines.getPosition() < told.length()) {
+      TextLayout line = lines.nextLayout((float) width, end(told, lines, width), false);
       at += line.getAscent();
       line.draw(sheet, (float) x, (float) at);
       at += line.getDescent() + line.getLeading();

@@ -20,6 +20,7 @@ import org.shopclime.shop.Schedule;
 import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Span;
+import org.shopclime.shop.Work;
 
 /** The fields of a record, one under the other, made from what is said of its components. */
 final class RecordEditor implements FieldEditor {
@@ -201,7 +202,7 @@ final class RecordEditor implements FieldEditor {
       return new RecordEditor(bench, at, kind, false, LABELS);
     }
     String help = entry.say().help();
-    if (kind == Schedule.class) {
+    if (kind == Schedule.class && type != Work.class) { // "work" does not explain working hours
       help = help.isEmpty() ? SCHEDULE_HELP : help + " " + SCHEDULE_HELP;
     }
     Optional<BiFunction<Shop, ShopPath, List<String>>> offers =

@@ -12,7 +12,10 @@ import org.shopclime.quantity.Kind;
  * @param airSpeed air speed at the worker, m/s
  */
 public record Work(
-    @Say(label = "Working hours", help = "Such as Mon-Fri 8:00-17:00.") Schedule hours,
+    @Say(
+            label = "Working hours",
+            help = "Such as Mon-Fri 8:00-17:00, or with a break Mon-Sat 8:00-12:00, 13:00-17:00.")
+        Schedule hours,
     @Say(
             label = "Time to cool down",
             help = "After the start of work, until the wished temperature must hold.",

@@ -231,7 +231,12 @@ class ShopWindowTest {
         "the list complains",
         () -> person.text("prices.electricity.tiers.note").contains("tiers that do not rise"));
     person.type(first + ".upTo", "600 kWh");
-    person.until("it is calm", () -> person.text("prices.electricity.tiers.note").isEmpty());
+    person.until(
+        "it is calm",
+        () ->
+            person
+                .text("prices.electricity.tiers.note")
+                .equals("The first kWh of a month first; the last has no end."));
     person.untilSettled();
     person.type("prices.budget", "-5 dollars");
     person.until("it complains", () -> person.text("prices.budget.note").contains("found"));
@@ -294,6 +299,8 @@ class ShopWindowTest {
     person.type("rooms[0].faces[0].windows[0].width", "28 ft");
     person.until("it complains", () -> person.text("warnings.toggle").contains("to mind"));
     person.until("it says what", () -> person.text("status.doing").contains("Window"));
+    assertThat(person.text("rooms[0].faces[0].windows[0].about.note"))
+        .contains("found offset and width together 29 ft");
     assertThat(person.shop().rooms().get(0).faces().get(0).windows().get(0).width())
         .isGreaterThan(8);
     person.menu(ShopMenu.Deed.UNDO);
