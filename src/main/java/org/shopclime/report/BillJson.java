@@ -68,7 +68,8 @@ final class BillJson {
   }
 
   private static void pump(ObjectNode json, ToBuy.Pump pump, Outlook outlook) {
-    json.put("priceUsd", rounded(pump.course().firstCost()))
+    json.put("owned", pump.owned())
+        .put("priceUsd", rounded(pump.course().firstCost()))
         .put("coolingKwh", rounded(pump.cooling()))
         .put("heatingKwh", rounded(pump.heating()))
         .put("heatKwh", rounded(pump.heat()))

@@ -81,7 +81,7 @@ public record CoolingUnit(
             otherwise = "none")
         Optional<Pads> pads,
     @Say(
-            label = "Heating",
+            label = "Heating (heat pump)",
             help = "A heat pump only: what its papers say of winter.",
             otherwise = "none")
         Optional<PumpHeat> heating) {

@@ -50,7 +50,11 @@ public record Prices(
             usualMax = 5000,
             otherwise = "none")
         Optional<Double> otherUse,
-    @Say(label = "Heater", otherwise = "electric") HeatSource heater,
+    @Say(
+            label = "Heater",
+            help = "Beside a heat pump: gives what that cannot.",
+            otherwise = "electric")
+        HeatSource heater,
     @Say(label = "To buy", otherwise = "{}") FirstCosts firstCosts,
     @Say(label = "Changes", help = "What each would cost.", otherwise = "[]")
         List<ChangePrice> changes,
