@@ -290,7 +290,7 @@ public sealed interface Gain
           double power,
       @Say(
               label = "Air past the worker",
-              help = "Where you stand: 1 to 2 m/s a few steps before a fan.",
+              help = "Where you stand: {2 to 4.5 mph|1 to 2 m/s} a few steps before a fan.",
               kind = Kind.SPEED,
               min = 0.05,
               max = 5,
