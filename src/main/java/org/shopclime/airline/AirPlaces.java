@@ -284,20 +284,34 @@ public final class AirPlaces {
         run.kilowattHours(found),
         cooling(lived),
         winter(placement, base, hours),
-        cautions(placement, run, found, peakHour));
+        cautions(placement, run, found, peakHour, wettest));
+  }
+
+  /** What is out of line in the hottest hour, and what water does in the wettest. */
+  private List<LineCaution> cautions(
+      Placement placement, PlaceRun run, PlaceRun.Found found, int hottest, int wettest) {
+    List<LineCaution> all = new ArrayList<>();
+    for (LineCaution each : cautions(placement, run, found, hottest)) {
+      if (!each.kind().isOfWater()) {
+        all.add(each);
+      }
+    }
+    for (LineCaution each : cautions(placement, run, found, wettest)) {
+      if (each.kind().isOfWater()) {
+        all.add(each);
+      }
+    }
+    LineCaution.frost(placement.kind(), asked.winterDesign()).ifPresent(all::add);
+    return all;
   }
 
   private List<LineCaution> cautions(
       Placement placement, PlaceRun run, PlaceRun.Found found, int hour) {
-    List<LineCaution> all =
-        new ArrayList<>(
-            LineCaution.of(
-                owned.line(),
-                owned.demand(),
-                run.sites(found, hour),
-                run.line(owned.line(), owned.demand(), placement.intake(), found, hour)));
-    LineCaution.frost(placement.kind(), asked.winterDesign()).ifPresent(all::add);
-    return all;
+    return LineCaution.of(
+        owned.line(),
+        owned.demand(),
+        run.sites(found, hour),
+        run.line(owned.line(), owned.demand(), placement.intake(), found, hour));
   }
 
   private double winter(Placement placement, Baseline base, Set<Integer> hours) {

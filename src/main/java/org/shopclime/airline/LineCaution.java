@@ -34,7 +34,16 @@ public record LineCaution(Kind kind, double found, double limit) {
     /** Pressure dew point below freezing of the coldest stretch is missed, so ice can form; °C. */
     ICE_IN_LINE,
     /** Colder than freezing around the machine on the winter's design night; °C. */
-    FROST
+    FROST;
+
+    /**
+     * Whether it tells of water in the line.
+     *
+     * @return true for what is worst in the wettest hour, not in the hottest
+     */
+    public boolean isOfWater() {
+      return this == WET_LINE || this == ICE_IN_LINE;
+    }
   }
 
   private static final double DEW_POINT_SLACK = 0.5;

@@ -198,7 +198,9 @@ public final class Commands {
   private static Problem argument(String where, ArgSpec argument, String found) {
     String name =
         argument instanceof OptionSpec option ? where + " " + option.longestName() : where;
-    return new Problem(name, found, argument.paramLabel());
+    String takes =
+        argument.type() == Integer.class ? PlacesVerb.TAKES_NUMBER : argument.paramLabel();
+    return new Problem(name, found, takes);
   }
 
   private static String verbs(CommandLine at) {

@@ -33,6 +33,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
     })
 final class PlacesVerb implements Callable<Integer> {
 
+  /** What an option that counts takes. */
+  static final String TAKES_NUMBER = "a whole number from 1 up";
+
   static final String NAME = "places";
 
   private static final int USUAL_LIMIT = 10;
@@ -93,8 +96,7 @@ final class PlacesVerb implements Callable<Integer> {
       }
     }
     if (limit != null && limit < 1) {
-      return session.refuse(
-          new Problem(NAME + " --limit", "\"" + limit + "\"", "a whole number from 1 up"));
+      return session.refuse(new Problem(NAME + " --limit", "\"" + limit + "\"", TAKES_NUMBER));
     }
     OptionalDouble height = OptionalDouble.empty();
     if (elevation != null) {

@@ -173,7 +173,7 @@ class PlacesVerbTest {
     refused("places: found nothing; takes a town", "");
     refused("places: found nothing; takes TEXT|LAT,LON");
     refused("places --limit: found \"0\"; takes a whole number from 1 up", "x", "--limit", "0");
-    refused("places --limit: found \"two\"; takes N", "x", "--limit", "two");
+    refused("places --limit: found \"two\"; takes a whole number from 1 up", "x", "--limit", "two");
     refused("places --elevation: found \"8\"; takes a length", "x", "--elevation", "8");
     refused(
         "places --elevation: found \"30000 ft\"; takes a height", "x", "--elevation", "30000 ft");
