@@ -209,14 +209,17 @@ final class YearStep {
    */
   private double meanHeld(int room, int until, int count) {
     double free = march.air(room);
+    boolean moved = false;
     double mean = 0;
     for (int ago = 1; ago <= count; ago++) {
       hour = Math.floorMod(until - ago, YearWeather.HOURS);
       end = 1;
       setPoints(room);
-      mean += Math.max(heatedTo[room], Math.min(cooledTo[room], free)) / count;
+      double held = Math.max(heatedTo[room], Math.min(cooledTo[room], free));
+      moved |= held != free;
+      mean += held / count;
     }
-    return mean == free ? Double.NaN : mean;
+    return moved ? mean : Double.NaN;
   }
 
   /** Goes on from the network of another season, into the hour that was begun. */
