@@ -203,19 +203,7 @@ public final class AirPlaces {
 
   private Hazard.Facts facts(Placement placement, PlaceRun run, PlaceRun.Found found) {
     CompressedAir air = asked.shop().air();
-    boolean apart =
-        switch (placement.kind()) {
-          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> true;
-          case IN_ROOM,
-              CLOSED_CLOSET,
-              CLOSED_INSULATED_CLOSET,
-              UNDER_STAIR,
-              GRILLES_TO_ROOM,
-              FAN_TO_ROOM,
-              STACK_OUTDOORS,
-              FAN_OUTDOORS ->
-              false;
-        };
+    boolean apart = placement.kind().isApart();
     boolean fumes =
         air.fumes() == CompressedAir.YesNo.YES && (!apart || placement.intake() == Intake.ROOM);
     FlueKind burner = asked.shop().flue();

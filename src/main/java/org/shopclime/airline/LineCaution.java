@@ -98,20 +98,7 @@ public record LineCaution(Kind kind, double found, double limit) {
    * @return the caution; none in a place that the shop keeps warmer, or without frost
    */
   public static Optional<LineCaution> frost(Placement.Kind kind, double winterDesign) {
-    boolean cold =
-        switch (kind) {
-          case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> true;
-          case IN_ROOM,
-              CLOSED_CLOSET,
-              CLOSED_INSULATED_CLOSET,
-              UNDER_STAIR,
-              GRILLES_TO_ROOM,
-              FAN_TO_ROOM,
-              STACK_OUTDOORS,
-              FAN_OUTDOORS ->
-              false;
-        };
-    return cold && winterDesign < 0
+    return kind.isApart() && winterDesign < 0
         ? Optional.of(new LineCaution(Kind.FROST, winterDesign, 0))
         : Optional.empty();
   }

@@ -400,18 +400,7 @@ final class PlaceRun {
   }
 
   private Side still() {
-    return switch (placement.kind()) {
-      case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> Side.OUTDOORS;
-      case IN_ROOM,
-          CLOSED_CLOSET,
-          CLOSED_INSULATED_CLOSET,
-          UNDER_STAIR,
-          GRILLES_TO_ROOM,
-          FAN_TO_ROOM,
-          STACK_OUTDOORS,
-          FAN_OUTDOORS ->
-          Side.ROOM;
-    };
+    return placement.kind().isApart() ? Side.OUTDOORS : Side.ROOM;
   }
 
   private int component() {

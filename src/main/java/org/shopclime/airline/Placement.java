@@ -59,7 +59,27 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
     /** In the loft, vents of 1.6 ft² at eaves and ridge, 6 ft apart. */
     LOFT,
     /** Outdoors under a roof without walls, out of rain and sun. */
-    OPEN_ROOF
+    OPEN_ROOF;
+
+    /**
+     * Whether the air around it is that of outdoors, not of the room.
+     *
+     * @return true of a place taken as out of reach of the room's fumes, and as cold as outdoors
+     */
+    public boolean isApart() {
+      return switch (this) {
+        case OUTDOOR_LOOP, OUTDOOR_LOOP_FAN, LEAN_TO, LOFT, OPEN_ROOF -> true;
+        case IN_ROOM,
+            CLOSED_CLOSET,
+            CLOSED_INSULATED_CLOSET,
+            UNDER_STAIR,
+            GRILLES_TO_ROOM,
+            FAN_TO_ROOM,
+            STACK_OUTDOORS,
+            FAN_OUTDOORS ->
+            false;
+      };
+    }
   }
 
   /**
