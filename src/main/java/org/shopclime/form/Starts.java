@@ -48,6 +48,7 @@ import org.shopclime.shop.Shop;
 import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Span;
 import org.shopclime.shop.Supply;
+import org.shopclime.shop.UnitFan;
 import org.shopclime.shop.Window;
 
 /** What a part that was just added is, until its owner says more; usual sizes (common practice). */
@@ -132,6 +133,9 @@ final class Starts {
     if (type == PumpHeat.class) {
       return new PumpHeat(
           PumpWinter.HEATS, Optional.empty(), Optional.empty(), absent(type, "lowestOutdoor"));
+    }
+    if (type == UnitFan.class) {
+      return new UnitFan(Optional.empty());
     }
     if (type == Drier.class) {
       double pints = Units.cubicMetresFromGallons(35 / 8.0) * 1000 / 86_400;

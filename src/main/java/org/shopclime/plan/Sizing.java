@@ -324,7 +324,13 @@ public final class Sizing {
     Cooling.Label label =
         owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
     Cooling.Plate plate =
-        new Cooling.Plate(capacity, owned.efficiency(), label, owned.airflow().likely(), dust);
+        new Cooling.Plate(
+            capacity,
+            owned.efficiency(),
+            label,
+            owned.airflow().likely(),
+            dust,
+            owned.fanBetweenRuns(capacity));
     return owned
         .winterHeat()
         .map(heat -> Cooling.heatPump(kind(owned.kind()), room, plate, heat(capacity, heat)))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.shopclime.climate.HotDay;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
@@ -195,7 +196,19 @@ final class Assumptions {
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."
+        + fan(unit)
         + unit.winterHeat().map(heat -> " " + winter(unit, heat)).orElse("");
+  }
+
+  private String fan(CoolingUnit unit) {
+    OptionalDouble watts = unit.fanBetweenRuns(unit.capacity());
+    return watts.isEmpty()
+        ? ""
+        : " Its fan ("
+            + Quantities.show(Kind.POWER, watts.getAsDouble(), UnitSystem.SI)
+            + ") runs on while the compressor rests and blows water off the coil back into the room:"
+            + " how much is that of a usual coil, not of yours, so read the humidity as how bad it"
+            + " can get.";
   }
 
   private String winter(CoolingUnit unit, PumpHeat heat) {

@@ -1,11 +1,13 @@
 package org.shopclime.run;
 
+import java.util.Optional;
 import java.util.Set;
 import org.shopclime.air.AirState;
 import org.shopclime.unit.Delivered;
 import org.shopclime.unit.Limit;
 import org.shopclime.unit.RoomEffect;
 import org.shopclime.unit.RoomPlant;
+import org.shopclime.unit.WetCoil;
 
 /**
  * What a unit can take out of its room in this air, and what it does when less is asked. Outdoor
@@ -25,6 +27,15 @@ final class Able {
   /** Whether its starts cost nothing. */
   private final boolean inProportion;
 
+  /** Water its coil takes out, kg/s; what comes with induced air is not in it. */
+  private final double condensed;
+
+  /** What hangs on its coil between runs; null where it drains away as the fan stops. */
+  private final WetCoil coil;
+
+  /** Heat into the room where it is on and nothing is asked of it, W. */
+  private final double fanAlone;
+
   private Able(
       double sensible,
       double latent,
@@ -32,7 +43,10 @@ final class Able {
       double power,
       Set<Limit> limits,
       Slower slower,
-      boolean inProportion) {
+      boolean inProportion,
+      double condensed,
+      WetCoil coil,
+      double fanAlone) {
     this.sensible = sensible;
     this.latent = latent;
     this.condensate = condensate;
@@ -40,6 +54,9 @@ final class Able {
     this.limits = limits;
     this.slower = slower;
     this.inProportion = inProportion;
+    this.condensed = condensed;
+    this.coil = coil;
+    this.fanAlone = fanAlone;
   }
 
   /** A unit that goes on and off. */
@@ -51,25 +68,41 @@ final class Able {
         flatOut.power(),
         flatOut.limits(),
         null,
-        false);
+        false,
+        flatOut.condensate(),
+        null,
+        0);
   }
 
   /** Any plant, which goes on and off. */
   static Able onOff(RoomPlant plant, AirState room, AirState outdoor) {
-    return of(plant.at(room, outdoor, 1).withInducedAirCounted(room, outdoor), room, null, false);
+    RoomEffect effect = plant.at(room, outdoor, 1);
+    double condensed = Math.max(0, -effect.water());
+    return of(effect.withInducedAirCounted(room, outdoor), room, null, false, condensed, 0);
   }
 
-  /** A plant that runs slower where less is asked. */
-  static Able variable(RoomPlant plant, AirState room, AirState outdoor) {
-    return of(plant.at(room, outdoor, 1), room, new Slower(plant, room, outdoor), false);
+  /**
+   * A plant that runs slower where less is asked.
+   *
+   * @param fanAlone heat it gives its room where nothing is asked, W
+   */
+  static Able variable(RoomPlant plant, AirState room, AirState outdoor, double fanAlone) {
+    Slower slower = new Slower(plant, room, outdoor);
+    return of(plant.at(room, outdoor, 1), room, slower, false, 0, fanAlone);
   }
 
   /** A plant that goes on and off, its starts costing nothing. */
   static Able inProportion(RoomPlant plant, AirState room, AirState outdoor) {
-    return of(plant.at(room, outdoor, 1), room, null, true);
+    return of(plant.at(room, outdoor, 1), room, null, true, 0, 0);
   }
 
-  private static Able of(RoomEffect effect, AirState room, Slower slower, boolean inProportion) {
+  private static Able of(
+      RoomEffect effect,
+      AirState room,
+      Slower slower,
+      boolean inProportion,
+      double condensed,
+      double fanAlone) {
     return new Able(
         -effect.sensible(),
         latent(effect, room),
@@ -77,7 +110,25 @@ final class Able {
         effect.power(),
         effect.limits(),
         slower,
-        inProportion);
+        inProportion,
+        condensed,
+        null,
+        fanAlone);
+  }
+
+  /** The same with a fan that runs on over its coil while it does not. */
+  Able withFanOver(WetCoil wet) {
+    return new Able(
+        sensible,
+        latent,
+        condensate,
+        power,
+        limits,
+        slower,
+        inProportion,
+        condensed,
+        wet,
+        wet.fanPower());
   }
 
   private static double latent(RoomEffect effect, AirState room) {
@@ -126,6 +177,25 @@ final class Able {
     return limits;
   }
 
+  /** What hangs on its coil between runs; nothing where it drains away as the fan stops. */
+  Optional<WetCoil> coil() {
+    return Optional.ofNullable(coil);
+  }
+
+  /** Water its coil takes out, kg/s; what comes with induced air is not in it. */
+  double condensed() {
+    return condensed;
+  }
+
+  /**
+   * What it gives where it is on and nothing is asked, as a part of its sensible capacity.
+   *
+   * @return 0, or less where its fan warms the room
+   */
+  double idle() {
+    return fanAlone == 0 || sensible <= 0 ? 0 : -fanAlone / sensible;
+  }
+
   /** Whether its starts are of no interest: it runs slower, or has nothing that starts wear. */
   boolean startsFreely() {
     return slower != null || inProportion;
@@ -138,7 +208,7 @@ final class Able {
    * @return kg/s; below 0 where the room gets moister
    */
   double condensate(double share) {
-    if (slower == null || share == 0) {
+    if (!isSlower(share)) {
       return share * condensate;
     }
     return -slower.giving(share * sensible).water();
@@ -146,7 +216,7 @@ final class Able {
 
   /** Latent heat it takes out then, W. */
   double latent(double share) {
-    if (slower == null || share == 0) {
+    if (!isSlower(share)) {
       return share * latent;
     }
     return latent(slower.giving(share * sensible), slower.room);
@@ -160,7 +230,7 @@ final class Able {
    * @return W
    */
   double power(double share, double running) {
-    if (slower == null || share == 0) {
+    if (!isSlower(share)) {
       return (inProportion ? share : running) * power;
     }
     return slower.giving(share * sensible).power();
@@ -168,9 +238,14 @@ final class Able {
 
   /** Part of the time it runs then. */
   double running(double share, double ifOnOff) {
-    if (slower == null || share == 0) {
+    if (!isSlower(share)) {
       return inProportion ? share : ifOnOff;
     }
     return slower.giving(share * sensible).runFraction();
+  }
+
+  /** Whether a part is given by running slower. */
+  private boolean isSlower(double share) {
+    return slower != null && (share != 0 || fanAlone > 0);
   }
 }

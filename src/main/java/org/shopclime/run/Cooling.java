@@ -6,9 +6,11 @@ import java.util.OptionalDouble;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.unit.Compressor;
+import org.shopclime.unit.Cycling;
 import org.shopclime.unit.DuctlessHeatPump;
 import org.shopclime.unit.DustBand;
 import org.shopclime.unit.EvaporativeCooler;
+import org.shopclime.unit.FanRunsOn;
 import org.shopclime.unit.HeatingSeason;
 import org.shopclime.unit.PortableUnit;
 import org.shopclime.unit.Rating;
@@ -84,8 +86,16 @@ public final class Cooling {
    * @param label which rating that is
    * @param airflow part of the clean indoor airflow that dust leaves, 0.3 to 1
    * @param dust what that comes with
+   * @param fan power of an indoor fan that runs on while the compressor stands, W; nothing where it
+   *     stops with it
    */
-  public record Plate(double capacity, double efficiency, Label label, double airflow, Dust dust) {
+  public record Plate(
+      double capacity,
+      double efficiency,
+      Label label,
+      double airflow,
+      Dust dust,
+      OptionalDouble fan) {
 
     /**
      * A label, its lost airflow that of a clean coil.
@@ -97,6 +107,29 @@ public final class Cooling {
      */
     public Plate(double capacity, double efficiency, Label label, double airflow) {
       this(capacity, efficiency, label, airflow, Dust.LESS_AIR);
+    }
+
+    /**
+     * A label of a unit whose fan stops with the compressor.
+     *
+     * @param capacity rated total capacity, W
+     * @param efficiency rated cooling for each watt, W/W
+     * @param label which rating that is
+     * @param airflow part of the clean indoor airflow that dust leaves, 0.3 to 1
+     * @param dust what that comes with
+     */
+    public Plate(double capacity, double efficiency, Label label, double airflow, Dust dust) {
+      this(capacity, efficiency, label, airflow, dust, OptionalDouble.empty());
+    }
+
+    /**
+     * The same with a fan that runs on while the compressor stands.
+     *
+     * @param watts power of the fan, W, above 0, less than the unit draws
+     * @return the label
+     */
+    public Plate withFan(double watts) {
+      return new Plate(capacity, efficiency, label, airflow, dust, OptionalDouble.of(watts));
     }
 
     /** The end of the band, where the coil is dirty. */
@@ -223,22 +256,39 @@ public final class Cooling {
       case WINDOW -> {
         RoomUnit dusty =
             plate.dirt().map(window::withDust).orElse(window.withAirflowFraction(plate.airflow()));
-        yield (outdoor, water, air) -> Able.of(dusty.at(outdoor, air));
+        yield withFan((outdoor, water, air) -> Able.of(dusty.at(outdoor, air)), plate);
       }
-      case PORTABLE_ONE_HOSE -> onOff(dusty(PortableUnit.oneHose(rating), plate));
-      case PORTABLE_TWO_HOSES -> onOff(dusty(PortableUnit.twoHoses(rating), plate));
-      case HEAT_PUMP -> onOff(heatPump(rating, plate, Compressor.singleSpeed()));
+      case PORTABLE_ONE_HOSE -> onOff(dusty(PortableUnit.oneHose(rating), plate), plate);
+      case PORTABLE_TWO_HOSES -> onOff(dusty(PortableUnit.twoHoses(rating), plate), plate);
+      case HEAT_PUMP ->
+          onOff(heatPump(rating, plate, Compressor.singleSpeed(), Cycling.usual()), plate);
       case VARIABLE_HEAT_PUMP -> {
-        RoomPlant pump = heatPump(rating, plate, Compressor.variableSpeed());
+        double fan = plate.fan().orElse(0);
+        Cycling cycling =
+            fan > 0 ? Cycling.usual().withFanRunningOn(FanRunsOn.usual(fan)) : Cycling.usual();
+        RoomPlant pump = heatPump(rating, plate, Compressor.variableSpeed(), cycling);
         yield (outdoor, water, air) ->
-            Able.variable(pump, air, new AirState(outdoor, water, air.pressure()));
+            Able.variable(pump, air, new AirState(outdoor, water, air.pressure()), fan);
       }
     };
   }
 
-  private static Plant onOff(RoomPlant plant) {
+  private static Plant onOff(RoomPlant plant, Plate plate) {
+    return withFan(
+        (outdoor, water, air) ->
+            Able.onOff(plant, air, new AirState(outdoor, water, air.pressure())),
+        plate);
+  }
+
+  /** Its coil is taken to be that of a window unit of the same capacity. */
+  private static Plant withFan(Plant plant, Plate plate) {
+    if (plate.fan().isEmpty()) {
+      return plant;
+    }
+    FanRunsOn fan = FanRunsOn.usual(plate.fan().getAsDouble());
+    double latent = window(plate).ratedLatent();
     return (outdoor, water, air) ->
-        Able.onOff(plant, air, new AirState(outdoor, water, air.pressure()));
+        plant.at(outdoor, water, air).withFanOver(fan.over(latent, air));
   }
 
   private static PortableUnit dusty(PortableUnit clean, Plate plate) {
@@ -246,8 +296,10 @@ public final class Cooling {
   }
 
   /** How it heats is not asked here, so its heating label may be any. */
-  private static RoomPlant heatPump(Rating rating, Plate plate, Compressor compressor) {
-    DuctlessHeatPump clean = DuctlessHeatPump.usual(rating, rating, compressor);
+  private static RoomPlant heatPump(
+      Rating rating, Plate plate, Compressor compressor, Cycling cycling) {
+    DuctlessHeatPump clean =
+        DuctlessHeatPump.usual(rating, rating, compressor).withCycling(cycling);
     return plate
         .dirt()
         .map(clean::withDust)

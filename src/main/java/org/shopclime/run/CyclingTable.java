@@ -22,7 +22,7 @@ final class CyclingTable {
   /** Doublings from there: to 256 kW. */
   private static final int DOUBLINGS = 10;
 
-  private final Cycling of;
+  private final RoomCycling of;
 
   /** Part of capacity that is left on cycling, and starts in an hour, by capacity and load. */
   private final double[][] left = new double[DOUBLINGS * CAPACITY_STEPS + 1][];
@@ -38,19 +38,19 @@ final class CyclingTable {
    * @param march march of its network; another step is to be chosen afterwards
    * @param still drivers without air flows and holds
    * @param room index of the room
-   * @param shorter number of the step of {@link Cycling#SHORT}
-   * @param longer number of the step of {@link Cycling#LONG}
+   * @param shorter number of the step of {@link RoomCycling#SHORT}
+   * @param longer number of the step of {@link RoomCycling#LONG}
    */
   static CyclingTable usual(ModeMarch march, Drivers still, int room, int shorter, int longer) {
     return new CyclingTable(
-        Cycling.of(march, still, room, shorter, longer, Thermostat.USUAL, START));
+        RoomCycling.of(march, still, room, shorter, longer, Thermostat.USUAL, START));
   }
 
-  CyclingTable(Cycling of) {
+  CyclingTable(RoomCycling of) {
     this.of = of;
   }
 
-  Cycling of() {
+  RoomCycling of() {
     return of;
   }
 
@@ -100,7 +100,7 @@ final class CyclingTable {
       double sensible = LEAST * Math.pow(2, (double) row / CAPACITY_STEPS);
       // Nothing asked starts nothing, but what little is asked costs whole starts.
       double load = Math.max(column, 1e-3) / LOAD_STEPS;
-      Cycling.Cycle cycle = of.cycle(load, sensible);
+      RoomCycling.Cycle cycle = of.cycle(load, sensible);
       left[row][column] = of.start().share(0, cycle.run());
       starts[row][column] = column == 0 ? 0 : cycle.starts();
     }

@@ -112,7 +112,7 @@ final class DayRunner {
    */
   static DayRunner byTheMinute(ShopDays days, Cooling cooling, int room) {
     int parts = (int) (DaySlots.SECONDS / Thermostat.LOOK);
-    Cycling cycling = days.cycling(room).of();
+    RoomCycling cycling = days.cycling(room).of();
     return new DayRunner(
         days,
         Optional.of(cooling),
@@ -359,7 +359,8 @@ final class DayRunner {
         fraction = cool(able, kind, slot);
         coil =
             Math.min(
-                able.condensate(fraction), moisture.coilLimit(room, seconds) - driers.water(room));
+                control.water(able, fraction),
+                moisture.coilLimit(room, seconds) - driers.water(room));
         double missed = march.meanAir(room) - entering;
         entering += missed;
         flowAgain(kind, slot, entering);
@@ -404,6 +405,9 @@ final class DayRunner {
       }
     }
     sums.add(slot / DaySlots.PER_HOUR, able, fraction, water);
+    if (on && !blows) {
+      control.end(able);
+    }
   }
 
   /** Lets the dehumidifiers run as the air is now; a unit is taken to dry it as it did before. */
@@ -476,7 +480,7 @@ final class DayRunner {
     double gain = airGain(room, kind, slot);
     drivers.airSource(room, gain);
     march.lookAgain(drivers);
-    double fraction = control.share(fraction(able));
+    double fraction = control.share(able, needed(able));
     drivers.airSource(room, gain - fraction * able.sensible());
     march.lookAgain(drivers);
     return fraction;
@@ -635,11 +639,13 @@ final class DayRunner {
     }
   }
 
-  /** Part of the step the unit must run to bring the room to its set point at the end of it. */
-  private double fraction(Able able) {
-    double free = march.ahead(room);
-    double over = free - model.setPoint(room);
-    if (over <= 0 || able.sensible() <= 0) {
+  /**
+   * Part of its capacity that brings the room to its set point at the end of the step; below 0
+   * where the room would not come so far.
+   */
+  private double needed(Able able) {
+    double over = march.ahead(room) - model.setPoint(room);
+    if (able.sensible() <= 0 || (over <= 0 && able.idle() == 0)) {
       return 0;
     }
     double need = over / march.response(drivers, room);
@@ -703,15 +709,13 @@ final class DayRunner {
       of[11][hour] += slots * driers.water(room);
       if (able != null) {
         of[3][hour] += slots * (fraction * able.sensible());
-        of[4][hour] += slots * able.latent(fraction);
         of[5][hour] += slots * able.sensible();
         of[6][hour] += slots * able.latent();
-        double running = control.running(fraction, able.sensible());
-        of[7][hour] += slots * able.running(fraction, running);
-        of[8][hour] += slots * able.power(fraction, running);
-        if (!able.startsFreely()) {
-          of[9][hour] += slots * control.starts(fraction, able.sensible());
-        }
+        Control.Given given = control.given(able, fraction);
+        of[4][hour] += slots * given.latent();
+        of[7][hour] += slots * given.running();
+        of[8][hour] += slots * given.power();
+        of[9][hour] += slots * given.starts();
         if (fraction > 0) {
           limits.addAll(able.limits());
         }

@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import org.shopclime.unit.StartUp;
+import org.shopclime.unit.WetCoil;
 
 /** A thermostat at work, in steps of {@link Thermostat#LOOK}. */
 final class OnOff implements Control {
@@ -27,6 +28,9 @@ final class OnOff implements Control {
 
   /** Since it was last switched on or off; infinite at first, s. */
   private double since = Double.POSITIVE_INFINITY;
+
+  /** Water on the coil where the fan runs on, kg. */
+  private double water;
 
   OnOff(Thermostat thermostat, StartUp start) {
     this.thermostat = thermostat;
@@ -65,17 +69,61 @@ final class OnOff implements Control {
   }
 
   @Override
-  public double share(double needed) {
+  public double share(Able able, double needed) {
+    double share = capacity();
+    if (able.coil().isEmpty()) {
+      return share;
+    }
+    WetCoil coil = able.coil().get();
+    double taken = share * (able.sensible() + coil.fanPower()) - coil.fanPower();
+    return (taken + evaporated(coil) * coil.enthalpy()) / able.sensible();
+  }
+
+  private double capacity() {
     return on ? start.share(since, since + Thermostat.LOOK) : 0;
   }
 
-  @Override
-  public double running(double share, double sensible) {
-    return on ? 1 : 0;
+  /** What evaporates off a coil that rests, kg/s. */
+  private double evaporated(WetCoil coil) {
+    return on ? 0 : (water - coil.left(water, Thermostat.LOOK)) / Thermostat.LOOK;
   }
 
   @Override
-  public double starts(double share, double sensible) {
-    return started ? 3600 / Thermostat.LOOK : 0;
+  public double water(Able able, double share) {
+    return able.coil().isEmpty()
+        ? able.condensate(share)
+        : capacity() * able.condensate(1) - evaporated(able.coil().get());
+  }
+
+  @Override
+  public Given given(Able able, double share) {
+    double starts = started && !able.startsFreely() ? 3600 / Thermostat.LOOK : 0;
+    if (able.coil().isEmpty()) {
+      double running = on ? 1 : 0;
+      return new Given(
+          able.latent(share), able.running(share, running), able.power(share, running), starts);
+    }
+    WetCoil coil = able.coil().get();
+    return new Given(
+        capacity() * able.latent() - evaporated(coil) * coil.enthalpy(),
+        on ? 1 : 0,
+        on ? able.power() : coil.fanPower(),
+        starts);
+  }
+
+  @Override
+  public void end(Able able) {
+    if (able.coil().isPresent()) {
+      WetCoil coil = able.coil().get();
+      water =
+          on
+              ? Math.min(coil.held(), water + capacity() * able.condensed() * Thermostat.LOOK)
+              : coil.left(Math.min(water, coil.held()), Thermostat.LOOK);
+    }
+  }
+
+  /** Water on the coil, kg. */
+  double onCoil() {
+    return water;
   }
 }

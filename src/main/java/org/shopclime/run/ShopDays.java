@@ -19,7 +19,7 @@ final class ShopDays {
   /** How much warmer than outdoors a room is taken to be where openings are compared, K. */
   private static final double WARMER = 5;
 
-  /** Number of the march's step of {@link Cycling#LONG}. */
+  /** Number of the march's step of {@link RoomCycling#LONG}. */
   private static final int LONGER = 2;
 
   /** Slots in a long step: half an hour. */
@@ -39,7 +39,8 @@ final class ShopDays {
   ShopDays(ShopModel model) {
     this(
         model,
-        new ModeMarch(model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS, Cycling.LONG),
+        new ModeMarch(
+            model.network(), DaySlots.SECONDS, STRIDE * DaySlots.SECONDS, RoomCycling.LONG),
         new HashMap<>(),
         Optional.empty());
   }

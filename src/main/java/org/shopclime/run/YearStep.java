@@ -54,8 +54,11 @@ final class YearStep {
 
   private final RadiatedHeat radiated;
 
-  /** How the unit goes on and off; of no room where no unit is. */
-  private final CyclingTable cycling;
+  /**
+   * How the unit goes on and off; of no room where no unit is. A fan that runs on does so in the
+   * hours in which the unit cools; in others it is taken to be switched off.
+   */
+  private final Control.Average control;
 
   /** Whether the last round was known to be near enough before it was looked at. */
   private boolean nearly;
@@ -156,9 +159,10 @@ final class YearStep {
     blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
     driers = new Driers(rooms, year::drier);
     radiated = new RadiatedHeat(year, march);
-    cycling =
-        CyclingTable.usual(
-            march, drivers, Math.max(0, cooledByUnit), YearRun.FINE, YearRun.QUARTER);
+    control =
+        new Control.Average(
+            CyclingTable.usual(
+                march, drivers, Math.max(0, cooledByUnit), YearRun.FINE, YearRun.QUARTER));
     march.choose(YearRun.WHOLE);
     roomConductance = march.roomConductances();
     pressure = year.pressure();
@@ -502,7 +506,8 @@ final class YearStep {
   private void findCoil() {
     double plant = plant(cooledByUnit);
     fraction = plant < 0 && able.sensible() > 0 ? Math.min(1, -plant / able.sensible()) : 0;
-    coil = Math.min(able.condensate(fraction), mostWater(cooledByUnit));
+    double water = fraction > 0 ? control.water(able, fraction) : 0;
+    coil = Math.min(water, mostWater(cooledByUnit));
   }
 
   /** Most water that can be taken out so that no air gets drier than dry, kg/s. */
@@ -771,8 +776,10 @@ final class YearStep {
         result.addDrier(room, of, share, driers.power(room), driers.water(room));
       }
       if (able != null && room == cooledByUnit) {
-        double power = able.power(fraction, cycling.running(fraction, able.sensible()));
-        result.addUnit(room, of, share, able.latent(fraction), power);
+        if (fraction > 0) {
+          Control.Given given = control.given(able, fraction);
+          result.addUnit(room, of, share, given.latent(), given.power());
+        }
       }
     }
   }

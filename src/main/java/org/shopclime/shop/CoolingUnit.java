@@ -1,6 +1,7 @@
 package org.shopclime.shop;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.shopclime.quantity.Kind;
 
 /**
@@ -16,6 +17,7 @@ import org.shopclime.quantity.Kind;
  * @param supply the circuit it hangs on, where anything of it is known
  * @param pads what an evaporative cooler blows
  * @param heating how a heat pump heats; absent: as a usual one
+ * @param fan its indoor fan where that runs on while the compressor rests; absent: it stops too
  */
 public record CoolingUnit(
     @Say(
@@ -84,7 +86,14 @@ public record CoolingUnit(
             label = "Heating (heat pump)",
             help = "A heat pump only: what its papers say of winter.",
             otherwise = "none")
-        Optional<PumpHeat> heating) {
+        Optional<PumpHeat> heating,
+    @Say(
+            label = "Fan that runs on",
+            help =
+                "Only where the fan goes on blowing while the compressor rests: it warms the room and"
+                    + " blows water off the coil back into it.",
+            otherwise = "none")
+        Optional<UnitFan> fan) {
 
   /**
    * A window unit of whose circuit nothing is said.
@@ -113,6 +122,7 @@ public record CoolingUnit(
         airflow,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -124,7 +134,7 @@ public record CoolingUnit(
    */
   public CoolingUnit withAirflow(Span airflow) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
   }
 
   /**
@@ -135,7 +145,7 @@ public record CoolingUnit(
    */
   public CoolingUnit withRoom(String room) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
   }
 
   /**
@@ -146,7 +156,7 @@ public record CoolingUnit(
    */
   public CoolingUnit withCapacity(double capacity) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
   }
 
   /**
@@ -157,7 +167,7 @@ public record CoolingUnit(
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating);
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
   }
 
   /**
@@ -168,7 +178,7 @@ public record CoolingUnit(
    */
   public CoolingUnit withKind(UnitKind other) {
     return new CoolingUnit(
-        room, other, capacity, efficiency, label, volts, airflow, supply, pads, heating);
+        room, other, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
   }
 
   /**
@@ -188,7 +198,8 @@ public record CoolingUnit(
         airflow,
         supply,
         Optional.of(blown),
-        heating);
+        heating,
+        fan);
   }
 
   /**
@@ -208,7 +219,30 @@ public record CoolingUnit(
    */
   public CoolingUnit withHeating(Optional<PumpHeat> other) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, other);
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, other, fan);
+  }
+
+  /**
+   * The same with another fan.
+   *
+   * @param other its indoor fan where that runs on while the compressor rests
+   * @return the changed record
+   */
+  public CoolingUnit withFan(Optional<UnitFan> other) {
+    return new CoolingUnit(
+        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, other);
+  }
+
+  /**
+   * Power of a fan that runs on; a typed one is taken to grow with the capacity.
+   *
+   * @param ofCapacity rated total capacity of a unit like it, W
+   * @return W; nothing where it stops with the compressor, or there is no coil
+   */
+  public OptionalDouble fanBetweenRuns(double ofCapacity) {
+    return fan.isEmpty() || isEvaporative()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(fan.get().watts(capacity) * ofCapacity / capacity);
   }
 
   /**

@@ -301,12 +301,30 @@ public final class ShopCheck {
     figures(shop.unit().get());
   }
 
+  private void fan(CoolingUnit unit) {
+    if (unit.fan().isPresent() && unit.isEvaporative()) {
+      String text = "has no effect: an evaporative cooler has no coil for a fan to dry";
+      warnings.add(new Warning("unit.fan", text));
+    }
+    double most = unit.ratedPower() / 2;
+    double watts = unit.fanBetweenRuns(unit.capacity()).orElse(0);
+    if (watts > most && most > 0) {
+      problems.add(
+          new Problem(
+              "unit.fan.power",
+              Quantities.show(Kind.POWER, watts, UnitSystem.SI),
+              "no more than half of what the unit draws, "
+                  + Quantities.show(Kind.POWER, most, UnitSystem.SI)));
+    }
+  }
+
   /** Each kind of unit has its own figure: capacity, or what it blows. */
   private void figures(CoolingUnit unit) {
     if (unit.heating().isPresent() && !unit.isHeatPump()) {
       String text = "has no effect: only a heat pump heats";
       warnings.add(new Warning("unit.heating", text));
     }
+    fan(unit);
     if (unit.isEvaporative()) {
       if (unit.pads().isEmpty()) {
         String takes = "what the cooler blows, such as {\"airflow\": \"3000 cfm\"}";

@@ -1,15 +1,18 @@
 package org.shopclime.unit;
 
+import org.shopclime.air.AirState;
+
 /**
  * An indoor fan that runs on while the compressor stands: its power heats the room, and the water
  * on the coil goes back into the air. The total stays, latent becomes sensible.
  *
  * <p>Source: Henderson and Rengarajan, A model to predict the latent capacity of air conditioners
  * and heat pumps at part-load conditions with constant fan operation, ASHRAE Transactions 102(1),
- * 1996, with evaporation falling off in proportion to the water left; from memory, as are the usual
- * figures. A thermostat cycles most often at half load, 4 N x (1 - x) times an hour. Whether a
- * given coil holds as much water is not known before it is measured: read it as "how bad it can
- * get".
+ * 1996, with evaporation falling off in a straight line with time, so with the root of the water
+ * left ({@link WetCoil}); from memory, as are the usual figures. What drips is what condenses less
+ * what evaporates, so that the water closes. A thermostat cycles most often at half load, 4 N x (1
+ * - x) times an hour. Whether a given coil holds as much water is not known before it is measured:
+ * read it as "how bad it can get".
  *
  * @param fanPower power of the indoor fan, W, 0 or more
  * @param secondsToDrip how long the coil, dry at first, runs in the rated state before it drips, s,
@@ -29,8 +32,6 @@ public record FanRunsOn(
   /** Dry bulb less wet bulb of the room in the rated state, K. */
   private static final double RATED_DEPRESSION =
       RatingPoint.INDOOR_DRY_BULB - RatingPoint.INDOOR_WET_BULB;
-
-  private static final int MOST_STEPS = 100;
 
   /** Checks the ranges. */
   public FanRunsOn {
@@ -65,29 +66,33 @@ public record FanRunsOn(
       return 0;
     }
     double on = 3600 / (4 * mostCycles * (1 - run));
-    double ratio = evaporation / latentOfRated * Math.max(0, depression) / RATED_DEPRESSION;
-    double drip = secondsToDrip / latentOfRated;
-    if (ratio == 0) {
-      return 1;
-    }
-    // the coil is dry after 2 drip / ratio
-    double off = Math.min(3600 / (4 * mostCycles * run), 2 * drip / ratio);
-    double evaporated = ratio * off * (1 - ratio * off / (4 * drip));
+    double off = 3600 / (4 * mostCycles * run);
+    // in seconds of rated latent capacity
+    WetCoil coil = new WetCoil(fanPower, secondsToDrip, evaporation * dryness(depression), 1);
     double useful = on + startSeconds * Math.expm1(-on / startSeconds);
-    return Math.max(0, 1 - refill(evaporated) / useful);
+    return Math.max(0, 1 - coil.evaporated(off) / (latentOfRated * useful));
   }
 
-  /** Time after a start until the coil holds again what evaporated, s; Newton from above. */
-  private double refill(double evaporated) {
-    double time = evaporated + startSeconds;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double over = time + startSeconds * Math.expm1(-time / startSeconds) - evaporated;
-      double next = time + over / Math.expm1(-time / startSeconds);
-      if (!(next < time && next > 0)) {
-        return time;
-      }
-      time = next;
-    }
-    return time;
+  /**
+   * The coil of a unit in some air.
+   *
+   * @param ratedLatent rated latent capacity of the unit, W, 0 or more
+   * @param room air of the room
+   * @return what hangs on it, and how fast that evaporates
+   * @throws IllegalArgumentException if the latent capacity is negative, infinite or NaN
+   */
+  public WetCoil over(double ratedLatent, AirState room) {
+    Figures.requireNotNegative("rated latent capacity", ratedLatent, "W");
+    double rated = ratedLatent / Saturation.vapourEnthalpy(RatingPoint.INDOOR_DRY_BULB);
+    return new WetCoil(
+        fanPower,
+        secondsToDrip * rated,
+        evaporation * rated * dryness(room.dryBulb() - room.wetBulb()),
+        Saturation.vapourEnthalpy(room.dryBulb()));
+  }
+
+  /** How much drier than in the rated state the air is, 1. */
+  private static double dryness(double depression) {
+    return Math.max(0, depression) / RATED_DEPRESSION;
   }
 }

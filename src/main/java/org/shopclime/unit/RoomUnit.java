@@ -249,8 +249,12 @@ public final class RoomUnit {
     this.airflowBits = airflowBits;
   }
 
-  /** Latent capacity at the rating point, W; 0 where all of it is sensible. */
-  double ratedLatent() {
+  /**
+   * Latent capacity at the rating point.
+   *
+   * @return W; 0 where all of it is sensible
+   */
+  public double ratedLatent() {
     return ratedCapacity * (1 - ratedSensibleHeatRatio);
   }
 

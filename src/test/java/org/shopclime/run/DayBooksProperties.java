@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -31,7 +32,7 @@ class DayBooksProperties {
   void heatAndWaterOfTheFirstDaysAreKept(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     ShopDays days = days(drawn);
-    DayRunner runner = new DayRunner(days, cooling(drawn), 0);
+    DayRunner runner = new DayRunner(days, anyCooling(drawn), 0);
     runner.startSteady();
     try {
       for (DayKind kind : DayKind.values()) {
@@ -47,7 +48,7 @@ class DayBooksProperties {
   void theRepeatingDayEndsAsItBegan(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
     ShopDays days = days(drawn);
-    DayRunner runner = new DayRunner(days, cooling(drawn), 0);
+    DayRunner runner = new DayRunner(days, anyCooling(drawn), 0);
     runner.startSteady();
     try {
       RepeatingDay.find(runner, DayKind.WORKING);
@@ -64,7 +65,7 @@ class DayBooksProperties {
     DrawnShop drawn = new DrawnShop(lot);
     ShopModel model = days(drawn).model();
     try {
-      LivedDay day = LivedDay.of(model, cooling(drawn), 0);
+      LivedDay day = LivedDay.of(model, anyCooling(drawn), 0);
       Near.finite(day);
       for (int hour = 1; hour <= 24; hour++) {
         assertThat(day.trace().relativeHumidity().at(hour)).isBetween(0.0, 1.0);
@@ -90,12 +91,22 @@ class DayBooksProperties {
   /** A face listed in two parts is the same to the unit. */
   @Property(tries = 30, shrinking = ShrinkingMode.OFF)
   void aCutFaceChangesNoHourOfTheLivedDay(@ForAll long lot) {
-    DrawnShop drawn = new DrawnShop(lot);
+    aCutFaceChangesNoHour(new DrawnShop(lot), DayBooksProperties::cooling);
+  }
+
+  /** Nor to one whose fan runs on. */
+  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  void aCutFaceChangesNoHourUnderAFanThatRunsOn(@ForAll long lot) {
+    aCutFaceChangesNoHour(new DrawnShop(lot), drawn -> Optional.of(coolingWithFan(drawn)));
+  }
+
+  private static void aCutFaceChangesNoHour(
+      DrawnShop drawn, Function<DrawnShop, Optional<Cooling>> unit) {
     Shop shop = drawn.shop();
     Optional<CutFace> cut = CutFace.of(drawn, shop);
     Assume.that(cut.isPresent());
     HotDay day = drawn.day(shop);
-    Optional<Cooling> cooling = cooling(drawn);
+    Optional<Cooling> cooling = unit.apply(drawn);
     Trace[] traces = new Trace[2];
     try {
       for (int i = 0; i < 2; i++) {
@@ -132,6 +143,17 @@ class DayBooksProperties {
         ? Optional.empty()
         : Optional.of(
             MadeShops.unit(drawn.any(List.of(Cooling.Kind.values())), drawn.between(1500, 12_000)));
+  }
+
+  /** The same, in half of them with a fan that runs on. */
+  private static Optional<Cooling> anyCooling(DrawnShop drawn) {
+    return drawn.between(0, 1) < 0.5 ? cooling(drawn) : Optional.of(coolingWithFan(drawn));
+  }
+
+  private static Cooling coolingWithFan(DrawnShop drawn) {
+    double capacity = drawn.between(1500, 12_000);
+    return MadeShops.unitWithFan(
+        drawn.any(List.of(Cooling.Kind.values())), capacity, drawn.between(0.001, 0.1) * capacity);
   }
 
   private static DayLedger closed(DayRunner runner, DayKind kind, int rooms) {

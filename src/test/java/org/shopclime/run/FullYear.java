@@ -35,7 +35,7 @@ final class FullYear {
   private final double seconds;
   private final List<March> marches = new ArrayList<>();
   private final List<Drivers> drivers = new ArrayList<>();
-  private final List<Cycling> cyclings = new ArrayList<>();
+  private final List<RoomCycling> cyclings = new ArrayList<>();
   private final Moisture moisture;
   private final double[] inflow;
   private final double[] base;
@@ -258,15 +258,15 @@ final class FullYear {
   }
 
   /** Part of a step in which full power is drawn: with what the starts of its cycles lose. */
-  static double running(Cycling cycling, double fraction, Able able) {
+  static double running(RoomCycling cycling, double fraction, Able able) {
     return fraction > 0 && fraction < 1
         ? fraction / cycling.start().share(0, cycling.cycle(fraction, able.sensible()).run())
         : fraction;
   }
 
   /** How a room's air answers to a unit that goes on and off. */
-  static Cycling cycling(ShopYear year, int number, int room) {
-    ModeMarch answers = new ModeMarch(year.network(number), Cycling.SHORT, Cycling.LONG);
+  static RoomCycling cycling(ShopYear year, int number, int room) {
+    ModeMarch answers = new ModeMarch(year.network(number), RoomCycling.SHORT, RoomCycling.LONG);
     return CyclingTable.usual(answers, new Drivers(year.network(number)), room, 0, 1).of();
   }
 

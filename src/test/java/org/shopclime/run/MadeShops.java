@@ -167,7 +167,16 @@ public final class MadeShops {
 
   /** A usual unit of some kind in the first room. */
   public static Cooling unit(Cooling.Kind kind, double capacity) {
-    return Cooling.of(kind, 0, new Cooling.Plate(capacity, 10.9 * BTUH, Cooling.Label.CEER, 1));
+    return Cooling.of(kind, 0, plate(capacity));
+  }
+
+  /** The same, its fan of so many watts running on between runs. */
+  public static Cooling unitWithFan(Cooling.Kind kind, double capacity, double watts) {
+    return Cooling.of(kind, 0, plate(capacity).withFan(watts));
+  }
+
+  private static Cooling.Plate plate(double capacity) {
+    return new Cooling.Plate(capacity, 10.9 * BTUH, Cooling.Label.CEER, 1);
   }
 
   /**

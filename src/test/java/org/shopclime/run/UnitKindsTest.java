@@ -3,11 +3,15 @@ package org.shopclime.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
@@ -21,6 +25,18 @@ class UnitKindsTest {
 
   private static final double PRESSURE = 101325;
 
+  private static List<Arguments> units() {
+    double capacity = MadeShops.btuh(18000);
+    return Stream.of(Cooling.Kind.values())
+        .flatMap(
+            kind ->
+                Stream.of(
+                    arguments(kind.name(), MadeShops.unit(kind, capacity)),
+                    arguments(
+                        kind + ", its fan running on", MadeShops.unitWithFan(kind, capacity, 105))))
+        .toList();
+  }
+
   private static LivedDay day(Cooling.Kind kind, double btuh) {
     return LivedDay.of(
         MadeShops.model(MadeShops.example("insulated-foam-door", MadeShops.MOBILE)),
@@ -30,12 +46,11 @@ class UnitKindsTest {
 
   /** Heat and water of a working day, from the sums of every five minutes. */
   @ParameterizedTest
-  @EnumSource(Cooling.Kind.class)
-  void heatAndWaterOfADayAddUp(Cooling.Kind kind) {
+  @MethodSource("units")
+  void heatAndWaterOfADayAddUp(String name, Cooling unit) {
     ShopDays days =
         new ShopDays(MadeShops.model(MadeShops.example("insulated-foam-door", MadeShops.MOBILE)));
-    DayRunner runner =
-        new DayRunner(days, Optional.of(MadeShops.unit(kind, MadeShops.btuh(18000))), 0);
+    DayRunner runner = new DayRunner(days, Optional.of(unit), 0);
     runner.restore(LivedDay.idle(days, 0));
     DayLedger ledger = new DayLedger(days.model().rooms());
     double water = runner.waterHeld();
@@ -111,8 +126,8 @@ class UnitKindsTest {
 
   /** A year closes its books with every kind. */
   @ParameterizedTest
-  @EnumSource(Cooling.Kind.class)
-  void theYearCloses(Cooling.Kind kind) {
+  @MethodSource("units")
+  void theYearCloses(String name, Cooling unit) {
     YearWeather weather = MadeYears.swinging();
     ShopYear year =
         ShopYear.of(
@@ -122,7 +137,7 @@ class UnitKindsTest {
                 RoomHeating.IDEAL,
                 "work"),
             weather);
-    YearRun run = new YearRun(year, Optional.of(MadeShops.unit(kind, MadeShops.btuh(12000))), 20);
+    YearRun run = new YearRun(year, Optional.of(unit), 20);
     run.warmUp();
     DayLedger ledger = new DayLedger(year.rooms());
     double water = run.waterHeld();

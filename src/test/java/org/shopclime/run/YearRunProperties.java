@@ -43,7 +43,7 @@ class YearRunProperties {
     Shop shop = planted(drawn, drawn.shop());
     YearWeather weather = told.orElseGet(() -> dayTypes(shop));
     ShopYear year = ShopYear.of(shop, weather);
-    YearRun run = new YearRun(year, unit(drawn), 20);
+    YearRun run = new YearRun(year, unitOfAnyKind(drawn), 20);
     DayLedger ledger = new DayLedger(year.rooms());
     YearResult result = null;
     double before = 0;
@@ -143,6 +143,15 @@ class YearRunProperties {
 
   private static Optional<Cooling> unit(DrawnShop drawn) {
     return Optional.of(MadeShops.window(drawn.between(1500, 9000)));
+  }
+
+  private static Optional<Cooling> unitOfAnyKind(DrawnShop drawn) {
+    Cooling.Kind kind = drawn.any(List.of(Cooling.Kind.values()));
+    double capacity = drawn.between(1500, 9000);
+    return Optional.of(
+        drawn.between(0, 1) < 0.5
+            ? MadeShops.unit(kind, capacity)
+            : MadeShops.unitWithFan(kind, capacity, drawn.between(1, 0.1 * capacity)));
   }
 
   private static YearWeather dayTypes(Shop shop) {

@@ -103,6 +103,37 @@ class PadsFileTest {
   }
 
   @Test
+  void aFanThatRunsOnIsReadWrittenAndReadAgain() {
+    ShopReading.Good good =
+        (ShopReading.Good) read("{\"capacity\": \"12000 BTU/h\", \"fan\": {\"power\": \"90 W\"}}");
+    CoolingUnit unit = good.shop().unit().orElseThrow();
+    assertThat(unit.fanBetweenRuns(unit.capacity()).orElseThrow()).isCloseTo(90, within(1e-9));
+    // one of half the size draws half
+    assertThat(unit.fanBetweenRuns(unit.capacity() / 2).orElseThrow()).isCloseTo(45, within(1e-9));
+    String written = ShopFile.write(good.shop());
+    assertThat(((ShopReading.Good) ShopFile.read(written, Stations.any())).shop())
+        .isEqualTo(good.shop());
+    // 20 W for each kW: 3.52 kW make 70 W
+    CoolingUnit usual =
+        ((ShopReading.Good) read("{\"capacity\": \"12000 BTU/h\", \"fan\": {}}"))
+            .shop()
+            .unit()
+            .orElseThrow();
+    assertThat(usual.fanBetweenRuns(usual.capacity()).orElseThrow()).isCloseTo(70.3, within(0.1));
+    assertThat(unit.withFan(java.util.Optional.empty()).fanBetweenRuns(1000)).isEmpty();
+  }
+
+  /** 12,000 BTU/h at 10.9 BTU/Wh draw 1,101 W, half of that is the most a fan can. */
+  @Test
+  void aFanDrawsNoMoreThanHalfOfTheUnit() {
+    assertThat(problems("{\"capacity\": \"12000 BTU/h\", \"fan\": {\"power\": \"600 W\"}}"))
+        .containsExactly(
+            "unit.fan.power: found 600 W; takes no more than half of what the unit draws, 550 W");
+    assertThat(warnings("{\"kind\": \"evaporative\", \"pads\": " + CFM_3000 + ", \"fan\": {}}"))
+        .contains("unit.fan");
+  }
+
+  @Test
   void whatHasNoEffectIsSaid() {
     assertThat(warnings("{\"capacity\": \"12000 BTU/h\", \"pads\": " + CFM_3000 + "}"))
         .contains("unit.pads");
