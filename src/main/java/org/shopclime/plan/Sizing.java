@@ -214,7 +214,18 @@ public final class Sizing {
         keepsUpTo,
         reason,
         Verdict.of(lived, keepsUpTo, day.peak()),
-        search.pullDown(cooling));
+        search.pullDown(cooling),
+        fan(lived, search, owned));
+  }
+
+  /** What a fan that runs on does, beside one that stops. */
+  private Optional<FanAnswer> fan(LivedDay lived, UnitSearch search, CoolingUnit owned) {
+    if (owned.fanBetweenRuns(owned.capacity()).isEmpty()) {
+      return Optional.empty();
+    }
+    CoolingUnit stopping = owned.withFan(Optional.empty());
+    Cooling cooling = cooling(stopping, owned.capacity(), room(shop));
+    return Optional.of(FanAnswer.of(lived, search.day(Optional.of(cooling))));
   }
 
   private Change change(String name, Shop after) {

@@ -17,6 +17,7 @@ import org.shopclime.run.PullDown;
  * @param limitReason why there is no such peak
  * @param verdict in one word
  * @param pullDown the morning of the first working day; nothing if nobody ever works
+ * @param fan what its fan does that runs on while the compressor rests; nothing where it stops
  */
 public record UnitAnswer(
     double rated,
@@ -26,4 +27,41 @@ public record UnitAnswer(
     OptionalDouble keepsUpTo,
     Optional<String> limitReason,
     Verdict verdict,
-    Optional<PullDown> pullDown) {}
+    Optional<PullDown> pullDown,
+    Optional<FanAnswer> fan) {
+
+  /**
+   * A unit whose fan stops with its compressor.
+   *
+   * @param rated rated capacity, W
+   * @param deliveredSensible sensible heat it can take out at the hour of the highest room
+   *     temperature, W
+   * @param deliveredLatent latent heat it can take out then, W
+   * @param day the day with the unit
+   * @param keepsUpTo highest outdoor peak at which it holds, °C; empty with {@code limitReason}
+   *     told
+   * @param limitReason why there is no such peak
+   * @param verdict in one word
+   * @param pullDown the morning of the first working day; nothing if nobody ever works
+   */
+  public UnitAnswer(
+      double rated,
+      double deliveredSensible,
+      double deliveredLatent,
+      LivedDay day,
+      OptionalDouble keepsUpTo,
+      Optional<String> limitReason,
+      Verdict verdict,
+      Optional<PullDown> pullDown) {
+    this(
+        rated,
+        deliveredSensible,
+        deliveredLatent,
+        day,
+        keepsUpTo,
+        limitReason,
+        verdict,
+        pullDown,
+        Optional.empty());
+  }
+}

@@ -125,6 +125,7 @@ final class AnswerFacts {
             + Math.round(energy)
             + " kWh that day.");
     unit.day().mostStarts().ifPresent(starts -> lines.add(starts(starts)));
+    unit.fan().ifPresent(fan -> lines.add(FanText.fact(fan, units)));
     unit.pullDown().ifPresent(morning -> lines.add(morning(morning)));
     if (unit.day().holds()
         && answer.recommended().isPresent()

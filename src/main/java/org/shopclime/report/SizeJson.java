@@ -12,6 +12,7 @@ import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
+import org.shopclime.plan.FanAnswer;
 import org.shopclime.plan.PadsAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
@@ -193,6 +194,10 @@ public final class SizeJson {
                     .put("tooBig", answer.isTooBig()),
             () -> unit.putNull("cycling"));
     DustAnswer.of(answer).ifPresentOrElse(dust -> dust(unit, dust), () -> unit.putNull("dust"));
+    answer
+        .unit()
+        .flatMap(UnitAnswer::fan)
+        .ifPresentOrElse(fan -> fan(unit, fan), () -> unit.putNull("fan"));
     PadsAnswer.of(answer.shop(), core)
         .ifPresentOrElse(pads -> pads(unit, pads), () -> unit.putNull("pads"));
   }
@@ -212,6 +217,19 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakF", temperature(end.indoorPeak()))
         .put("holds", end.holds())
         .put("recommendedBtuh", rounded(end.recommended(), Units::btuh));
+  }
+
+  private static void fan(ObjectNode unit, FanAnswer fan) {
+    ObjectNode told = unit.putObject("fan");
+    fan(told.putObject("runsOn"), fan.runsOn());
+    fan(told.putObject("stopping"), fan.stopping());
+  }
+
+  private static void fan(ObjectNode to, FanAnswer.Effect effect) {
+    to.put("humidityPeakShare", rounded(effect.humidity(), FRACTION_DECIMALS))
+        .<ObjectNode>set("indoorPeakF", temperature(effect.indoorPeak()))
+        .put("holds", effect.holds())
+        .put("unitEnergyKwh", rounded(effect.energy(), DECIMALS));
   }
 
   private static void drier(ObjectNode root, DrierAnswer drier) {

@@ -187,7 +187,17 @@ final class YearFacts {
                     ? "; %.1f kWh of heat for each kWh it draws."
                     : ", %.1f kWh for each kWh it draws.",
                 out / drawn)
-            : ".");
+            : ".")
+        + ofFan();
+  }
+
+  private String ofFan() {
+    boolean runsOn =
+        answer.shop().unit().filter(unit -> unit.fanBetweenRuns(1).isPresent()).isPresent();
+    return runsOn
+        ? " Its fan runs on between runs and blows water off the coil back into the room; what it"
+            + " draws in hours in which nothing is cooled is not counted."
+        : "";
   }
 
   /**
