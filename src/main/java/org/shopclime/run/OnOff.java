@@ -7,8 +7,8 @@ import org.shopclime.unit.WetCoil;
 final class OnOff implements Control {
 
   /**
-   * Time in which the band moves by as much as the mean is off, s. A unit that has run or rested so
-   * long is not to be helped by it.
+   * Time in which the band moves by as much as the mean is off, s. A unit that has run so long and
+   * is not enough, or rested so long, moves it no further: it would have to come all the way back.
    */
   private static final double CORRECTION = 900;
 
@@ -57,7 +57,8 @@ final class OnOff implements Control {
     } else {
       on = seen > half;
     }
-    if (cycles && since < CORRECTION) {
+    boolean helps = since < CORRECTION || (on ? over < 0 : over > 0);
+    if (cycles && helps) {
       double most = MOST_BANDS * thermostat.band();
       moved = Math.max(-most, Math.min(most, moved - over * Thermostat.LOOK / CORRECTION));
     }
