@@ -28,7 +28,7 @@ class HotDayBooksProperties {
   @Property(tries = 25, shrinking = ShrinkingMode.OFF)
   void linesAddUpToTheTotalAtEveryHour(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
-    Shop shop = drawn.shop();
+    Shop shop = drawn.opened(drawn.shop());
     ShopLoad load = PeakLoad.of(ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD));
     Near.finite(load);
     for (RoomLoad room : load.rooms()) {
@@ -48,9 +48,10 @@ class HotDayBooksProperties {
   @Property(tries = 40, shrinking = ShrinkingMode.OFF)
   void heatOfTheHeldDayIsKept(@ForAll long lot) {
     DrawnShop drawn = new DrawnShop(lot);
-    Shop shop = drawn.shop();
+    Shop shop = drawn.opened(drawn.shop());
     ShopModel model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
     HeldDay day = new HeldDay(model);
+    RoomsAir between = day.between();
     Drivers means = new Drivers(model.network());
     model.drivers(DayKind.WORKING, component -> true, 0).fillMeans(means);
     double in = means.sources();
@@ -65,6 +66,11 @@ class HotDayBooksProperties {
       for (int step = 0; step < Waves.STEPS; step++) {
         double from = model.outdoor(step / 2 + 1) - day.steps(room)[step];
         stream += day.flow(room, step) * from / Waves.STEPS;
+        for (int way = 0; way < between.count() && !model.isCooled(room); way++) {
+          int other = between.other(way, room);
+          double warmer = other < 0 ? 0 : day.steps(other)[step] - day.steps(room)[step];
+          stream += between.conductance(way, step) * warmer / Waves.STEPS;
+        }
       }
       in += plant + stream;
       moved += Math.abs(plant) + Math.abs(stream);
