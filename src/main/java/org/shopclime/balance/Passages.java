@@ -22,6 +22,11 @@ public final class Passages {
   /** Humidity ratio for the density of the air, which 0.01 kg/kg moves by a hundredth. */
   private static final double USUAL_HUMIDITY_RATIO = 0.01;
 
+  /** Air at which flows are taken while they are found, °C. */
+  private static final double COLDEST = -90;
+
+  private static final double HOTTEST = 150;
+
   private final List<Way> ways;
   private final double pressure;
   private final Optional<Double> typedDensity;
@@ -163,11 +168,13 @@ public final class Passages {
    * @return kg of dry air a second
    */
   public double dryAir(int way, double first, double second) {
-    double mean = (first + second) / 2;
+    double one = Math.max(COLDEST, Math.min(HOTTEST, first));
+    double other = Math.max(COLDEST, Math.min(HOTTEST, second));
+    double mean = (one + other) / 2;
     double density =
         typedDensity.isPresent()
             ? typedDensity.get()
             : MoistAir.dryAirDensity(mean, USUAL_HUMIDITY_RATIO, pressure);
-    return density * ways.get(way).volume(first, second);
+    return density * ways.get(way).volume(one, other);
   }
 }

@@ -36,6 +36,9 @@ final class YearStep {
    */
   private static final double NEARLY = 10;
 
+  /** How many times more it counts what air between rooms is off by. */
+  private static final double WAYS_SLOWER = 3;
+
   /** How far the air may jump at the start of an hour that is one step, K. */
   private static final double MOST_JUMP = 0.7;
 
@@ -132,6 +135,12 @@ final class YearStep {
 
   private final Driers driers;
 
+  /** Air between rooms, where something stands open between them. */
+  private final Optional<OpenWays> ways;
+
+  /** Mean water in the air of each room in the step, where it does. */
+  private final double[] means;
+
   /** Whether the unit blows outdoor air through wet pads. */
   private final boolean blows;
 
@@ -155,6 +164,8 @@ final class YearStep {
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
     blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
     driers = new Driers(rooms, year::drier);
+    ways = OpenWays.of(year.passages(), rooms);
+    means = new double[rooms];
     radiated = new RadiatedHeat(year, march);
     cycling =
         CyclingTable.usual(
@@ -295,6 +306,9 @@ final class YearStep {
       flow(room, likely[room]);
       setPoints(room);
     }
+    if (ways.isPresent()) {
+      beginWays(ways.get());
+    }
     radiated.guess(seconds);
     nearly = false;
     for (int round = 1; ; round++) {
@@ -321,6 +335,16 @@ final class YearStep {
       nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
       radiated.takeFound();
       takeFoundFlows();
+    }
+  }
+
+  private void beginWays(OpenWays open) {
+    int of = hour;
+    open.begin(
+        (way, one, other) -> year.passing(way, one, other, of), humidHeat, room -> likely[room]);
+    open.flow(drivers, Optional.empty());
+    for (int room = 0; room < rooms; room++) {
+      means[room] = moisture.humidityRatio(room);
     }
   }
 
@@ -463,7 +487,13 @@ final class YearStep {
         most = Math.max(most, Math.abs(moved) / allowed);
       }
     }
-    return most;
+    // A round leaves a third of what they are off by, not the tenth that is counted on.
+    return ways.isEmpty()
+        ? most
+        : Math.max(
+            most,
+            WAYS_SLOWER
+                * ways.get().off(march::meanAir, room -> AIR_CLOSE * roomConductance[room]));
   }
 
   private void takeFoundFlows() {
@@ -471,6 +501,10 @@ final class YearStep {
       if (foundFlow[room] != inflow[room]) {
         setFlow(room, foundFlow[room], march.meanAir(room));
       }
+    }
+    if (ways.isPresent()) {
+      ways.get().move(march::meanAir);
+      ways.get().flow(drivers, Optional.empty());
     }
   }
 
@@ -485,6 +519,12 @@ final class YearStep {
     findCoil();
     foundOut = coil + driers.water(cooledByUnit);
     foundAt = march.meanAir(cooledByUnit);
+    if (ways.isPresent()) {
+      for (int room = 0; room < rooms; room++) {
+        means[room] =
+            lookAtWater(room, room == cooledByUnit ? foundOut : driers.water(room)).mean();
+      }
+    }
     found = lookAtWater(cooledByUnit, foundOut);
     return humidityAtUnit.isFound(found.mean());
   }
@@ -494,6 +534,7 @@ final class YearStep {
     return able != null
         && room == cooledByUnit
         && blown == 0
+        && ways.isEmpty()
         && foundOut == out
         && foundAt == march.meanAir(room);
   }
@@ -509,6 +550,7 @@ final class YearStep {
   private double mostWater(int room) {
     return moisture.coilLimit(room, seconds)
         + inflow[room] * outdoorHumidity
+        + (ways.isPresent() ? ways.get().water(room, means) : 0)
         + vapour[room]
         - driers.water(room);
   }
@@ -519,12 +561,14 @@ final class YearStep {
 
   private Moisture.Around around(int room) {
     double share = room == cooledByUnit ? blown : 0;
-    return new Moisture.Around(
-        supply.mixedHumidity(share, inflow[room], outdoorHumidity),
-        inflow[room] + share * supply.dryAir(),
-        vapour[room],
-        pressure,
-        seconds);
+    double comes = supply.mixedHumidity(share, inflow[room], outdoorHumidity);
+    double all = inflow[room] + share * supply.dryAir();
+    double passing = ways.isPresent() ? ways.get().into(room) : 0;
+    if (passing > 0) {
+      comes = (all * comes + ways.get().water(room, means)) / (all + passing);
+      all += passing;
+    }
+    return new Moisture.Around(comes, all, vapour[room], pressure, seconds);
   }
 
   private Moisture.Step lookAtWater(int room, double out) {
@@ -715,6 +759,14 @@ final class YearStep {
     radiated.make(nearly);
     double removed = 0;
     march.go(drivers, next);
+    if (ways.isPresent()) {
+      SharedWater.find(
+          means,
+          room ->
+              lookAtWater(
+                      room, (able != null && room == cooledByUnit ? coil : 0) + driers.water(room))
+                  .mean());
+    }
     for (int room = 0; room < rooms; room++) {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);
