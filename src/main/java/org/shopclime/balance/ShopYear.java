@@ -345,6 +345,19 @@ public final class ShopYear {
   }
 
   /**
+   * The same, mean over the day.
+   *
+   * @param way number of the way
+   * @param first air of its first room, °C
+   * @param second air of its second room, °C
+   * @param hour an hour of the day, 0 to 8,759
+   * @return kg of dry air a second
+   */
+  public double passingThatDay(int way, double first, double second, int hour) {
+    return passages.dryAir(way, plan(hour), 0, DaySlots.COUNT, first, second);
+  }
+
+  /**
    * Outdoor humidity ratio.
    *
    * @param hour 0 to 8,759

@@ -201,7 +201,7 @@ final class YearStep {
     for (int room = 0; room < rooms; room++) {
       drivers.release(room);
     }
-    march.startSteady(drivers);
+    startSteady(until);
     double[] held = new double[rooms];
     for (int room = 0; room < rooms; room++) {
       held[room] = meanHeld(room, until, count);
@@ -211,8 +211,25 @@ final class YearStep {
         drivers.hold(room, held[room]);
       }
     }
-    march.startSteady(drivers);
+    startSteady(until);
     radiated.startFrom(march, Math.floorMod(until - count, YearWeather.HOURS));
+  }
+
+  /** The steady state, with the air that passes between rooms on that day. */
+  private void startSteady(int until) {
+    march.startSteady(drivers);
+    if (ways.isPresent()) {
+      OpenWays open = ways.get();
+      open.begin(
+          (way, one, other) -> year.passingThatDay(way, one, other, until),
+          MoistAir.humidHeat(year.outdoorHumidityRatio(until)),
+          year::cooledTo);
+      for (int round = 0; round < MOST_ROUNDS; round++) {
+        open.flow(drivers, Optional.empty());
+        march.startSteady(drivers);
+        open.move(march::air);
+      }
+    }
   }
 
   /**
@@ -604,7 +621,56 @@ final class YearStep {
         return false;
       }
     }
+    return ways.isEmpty() || agree();
+  }
+
+  /** Where air passes between rooms, the plant of one may let another's stop or start. */
+  private boolean agree() {
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      boolean changed = false;
+      for (int room = 0; room < rooms; room++) {
+        boolean wrong = heldBy[room] != 0 && !goesOnHolding(room);
+        boolean left = heldBy[room] == 0 && constant[room] == 0;
+        boolean beyond = left && !(blowing > 0 && room == cooledByUnit) && isBeyond(room);
+        if ((wrong || beyond) && !fine) {
+          return false;
+        }
+        if (wrong) {
+          heldBy[room] = 0;
+          drivers.release(room);
+          march.lookAgain(drivers);
+        }
+        if ((wrong || beyond) && !control(room)) {
+          return false;
+        }
+        changed |= wrong || beyond;
+      }
+      if (!changed) {
+        return true;
+      }
+    }
+    releaseWrong();
     return true;
+  }
+
+  private boolean isBeyond(int room) {
+    return march.ahead(room) > cooledTo[room] + THERE || march.ahead(room) < heatedTo[room] - THERE;
+  }
+
+  /** What cannot be agreed on is left to itself for a step: no plant works against its sense. */
+  private void releaseWrong() {
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int room = 0; room < rooms; room++) {
+        if (heldBy[room] != 0 && !goesOnHolding(room)) {
+          heldBy[room] = 0;
+          drivers.release(room);
+          march.lookAgain(drivers);
+          changed = true;
+        }
+      }
+    }
   }
 
   /** Whether a room that is held is rightly held: the network is linear, and its plant tells. */

@@ -7,9 +7,14 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.ShopModel;
+import org.shopclime.balance.ShopYear;
 import org.shopclime.balance.TestShops;
+import org.shopclime.balance.YearWeather;
+import org.shopclime.climate.MadeYear;
+import org.shopclime.run.YearResult.Figure;
 import org.shopclime.shop.Clock;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Leakage;
@@ -17,8 +22,11 @@ import org.shopclime.shop.Part;
 import org.shopclime.shop.Passage;
 import org.shopclime.shop.PassageKind;
 import org.shopclime.shop.Room;
+import org.shopclime.shop.RoomCooling;
+import org.shopclime.shop.RoomHeating;
 import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.Span;
 
 /** A shop and its loft with an open stair between them through lived days. */
@@ -73,7 +81,7 @@ class OpenStairTest {
     // Some 2 W/K pass the ceiling besides.
     assertThat(trace.air().mean()).isCloseTo(36.3, within(0.4));
     double water = trace.dewPoint().mean();
-    double ratio = org.shopclime.air.MoistAir.saturationHumidityRatio(water, TestShops.PRESSURE);
+    double ratio = MoistAir.saturationHumidityRatio(water, TestShops.PRESSURE);
     assertThat(ratio).isCloseTo(0.0124, withinPercentage(2));
   }
 
@@ -161,5 +169,67 @@ class OpenStairTest {
       heat[i] = runner.trace().sensible().mean();
     }
     assertThat(heat[1]).isCloseTo(heat[0], withinPercentage(4));
+  }
+
+  /** A year of that one air comes to the same: 36.3 °C and 12.4 g/kg, by the same pencil. */
+  @Test
+  void aYearOfOneAirIsThatDay() {
+    Shop shop =
+        MadeYears.plants(
+            both(stair("always"), 750, 500), RoomCooling.NONE, RoomHeating.NONE, "always");
+    double dewPoint = MoistAir.dewPoint(0.008, TestShops.PRESSURE);
+    YearWeather weather =
+        YearWeather.of(
+            new MadeYear()
+                .at(TestShops.PLACE)
+                .pressure(TestShops.PRESSURE)
+                .dryBulb(hour -> OUTDOORS)
+                .dewPoint(hour -> dewPoint)
+                .wind(hour -> 3)
+                .year());
+    YearResult year = YearRun.of(ShopYear.of(shop, weather), Optional.empty());
+    assertThat(year.at(Figure.AIR, 0, 4000)).isCloseTo(36.3, within(0.4));
+    assertThat(year.at(Figure.HUMIDITY_RATIO, 0, 4000)).isCloseTo(0.0124, withinPercentage(2));
+    Trace day = day(both(stair("always"), 750, 500), Optional.empty());
+    assertThat(year.at(Figure.AIR, 0, 4000)).isCloseTo(day.air().mean(), within(0.05));
+  }
+
+  /**
+   * A heated shop under a cold loft. -10 °C outdoors, nearly dry, 18.33 °C inside: 1.70 kW go up
+   * through the hatch, by the pencil of {@code OpenStairLoadTest}, and some 50 W through the
+   * ceiling.
+   */
+  @Test
+  void aHeaterWarmsTheColdLoftToo() {
+    Shop shop =
+        MadeYears.plants(
+            both(stair("always"), 0, 0), RoomCooling.NONE, RoomHeating.IDEAL, "always");
+    Room heated = (Room) ShopParts.with(shop.rooms().get(0), "heatedTo", Optional.of(18.33));
+    Shop cold = shop.withRooms(List.of(heated, shop.rooms().get(1)));
+    YearResult year = YearRun.of(ShopYear.of(cold, MadeYears.constant(-10, -25)), Optional.empty());
+    assertThat(year.at(Figure.HEATING, 0, 4000)).isCloseTo(1700, withinPercentage(3));
+  }
+
+  /** Two rooms with plants of their own and a doorway: none works against the other's air. */
+  @Test
+  void plantsOnBothSidesOfADoorwayHoldTheirRooms() {
+    Passage doorway =
+        new Passage("Doorway", PassageKind.DOORWAY, 0.9, 2, 0, TestShops.when("always"));
+    Shop shop =
+        MadeYears.plants(
+            both(Optional.of(doorway), 300, 0), RoomCooling.IDEAL, RoomHeating.IDEAL, "always");
+    Record loft = ShopParts.with(shop.rooms().get(1), "use", RoomUse.COOLED);
+    loft = ShopParts.with(loft, "cooling", RoomCooling.IDEAL);
+    loft = ShopParts.with(loft, "setPoint", 22.0);
+    loft = ShopParts.with(loft, "cooledWhen", TestShops.when("always"));
+    Shop two = shop.withRooms(List.of(shop.rooms().get(0), (Room) loft));
+    YearResult year = YearRun.of(ShopYear.of(two, MadeYears.constant(30, 15)), Optional.empty());
+    assertThat(year.at(Figure.AIR, 1, 4000)).isCloseTo(22, within(1e-6));
+    // The shop stays below its 25.56 °C by the loft's air: 300 W by 0.39 √(2 · 9.807 ΔT / T) m³/s
+    // · 1.186 · 1025 ΔT: ΔT 1.92 K makes 300 W.
+    assertThat(year.at(Figure.AIR, 0, 4000)).isCloseTo(23.9, within(0.1));
+    assertThat(year.at(Figure.COOLING, 0, 4000)).isZero();
+    // Outdoor air of 100 m³ five times an hour: 0.1597 kg/s · 1025 · 8 K.
+    assertThat(year.at(Figure.COOLING, 1, 4000)).isCloseTo(300 + 1310, withinPercentage(3));
   }
 }
