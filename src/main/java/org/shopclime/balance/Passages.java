@@ -14,8 +14,8 @@ import org.shopclime.shop.Schedule;
  * Ways that stand open between rooms, and the air that changes places through them: as much one way
  * as the other, so that no room's leaks feel it.
  *
- * <p>Source: {@link RoomExchange}. Days are numbered by plans: {@link #plan(DayKind)} on a design
- * day, those of the year's week in a year.
+ * <p>Flows are those of {@link RoomExchange}. Days are numbered by plans: {@link #plan(DayKind)} on
+ * a design day, those of the year's week in a year.
  */
 public final class Passages {
 

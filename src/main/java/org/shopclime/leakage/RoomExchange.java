@@ -13,7 +13,8 @@ import org.shopclime.quantity.Range;
  * against the limits that its author names and against the heat that Brown measured (Int. J. Heat
  * Mass Transfer 5 (1962) 869, 2: horizontal partitions).
  *
- * <p>Error: {@value #DISCHARGE} is the middle of what was found for doorways, 0.45 to 0.8; a flat
+ * <p>Error: {@value #DISCHARGE} is the middle of what was found for doorways, 0.45 to 0.8 (from
+ * memory); {@link DoorExchange}, which counts what mixes in the doorway, comes to 0.45. A flat
  * opening a fifth either way.
  *
  * <p>Limits: each room one temperature, still air, no wind through, nobody who walks through.

@@ -9,9 +9,11 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AddLifecycleHook;
 import org.shopclime.balance.ComponentKind;
 import org.shopclime.balance.DayKind;
+import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.DrawnShop;
 import org.shopclime.balance.MoreTries;
 import org.shopclime.balance.Near;
+import org.shopclime.balance.Passages;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
@@ -85,6 +87,27 @@ class HotDayBooksProperties {
     }
     assertThat(moved).isPositive();
     Near.nothing("heat of the day", in, moved);
+  }
+
+  /** What changes places between rooms is what the air that it leads to makes flow. */
+  @Property(tries = 25, shrinking = ShrinkingMode.OFF)
+  void airBetweenRoomsGoesByTheAirItLeadsTo(@ForAll long lot) {
+    DrawnShop drawn = new DrawnShop(lot);
+    Shop shop = drawn.opened(drawn.shop());
+    ShopModel model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
+    HeldDay day = new HeldDay(model);
+    Passages passages = model.passages();
+    int slots = DaySlots.COUNT / Waves.STEPS;
+    for (int way = 0; way < passages.count(); way++) {
+      for (int step = 0; step < Waves.STEPS; step++) {
+        double one = day.steps(passages.first(way))[step];
+        double other = day.steps(passages.second(way))[step];
+        double flow =
+            passages.dryAir(way, Passages.plan(DayKind.WORKING), step * slots, slots, one, other);
+        double watts = (flow - day.between().flow(way, step)) * 1010 * (one - other);
+        assertThat(watts).isCloseTo(0, within(1e-3));
+      }
+    }
   }
 
   /**
