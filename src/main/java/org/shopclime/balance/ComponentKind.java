@@ -38,6 +38,8 @@ public enum ComponentKind {
   OTHER,
   /** Dehumidifier. */
   DEHUMIDIFIER,
+  /** Air from another room through what stands open between them. */
+  ROOM_AIR,
   /** Heat from a room that is held elsewhere. */
   FROM_ROOM;
 

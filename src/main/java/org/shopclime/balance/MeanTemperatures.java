@@ -11,6 +11,11 @@ import org.shopclime.heat.SteadyState;
  */
 final class MeanTemperatures {
 
+  /** Rounds where air passes between rooms, and how far a guess is moved towards what it led to. */
+  private static final int MORE_ROUNDS = 30;
+
+  private static final double ONWARD = 2.0 / 3;
+
   private MeanTemperatures() {}
 
   /** Sets the mean air flow into a room. */
@@ -35,10 +40,16 @@ final class MeanTemperatures {
    * @param before means that air flows are first reckoned with
    * @param rounds rounds in which floating rooms and the air that enters them find each other
    * @param inflow sets the air flow into a room
+   * @param between air between rooms
    * @return means under these drivers
    */
   static Linearisation find(
-      Network network, Drivers drivers, Linearisation before, int rounds, Inflow inflow) {
+      Network network,
+      Drivers drivers,
+      Linearisation before,
+      int rounds,
+      Inflow inflow,
+      MeanPassages between) {
     int rooms = network.rooms();
     double[] warm = new double[rooms];
     for (int room = 0; room < rooms; room++) {
@@ -46,15 +57,20 @@ final class MeanTemperatures {
     }
     SteadyRounds each = new SteadyRounds(network, drivers);
     boolean changed = true;
-    for (int round = 0; round < rounds && changed; round++) {
+    int most = between.isEmpty() ? rounds : MORE_ROUNDS;
+    for (int round = 0; round < most && changed; round++) {
       changed = false;
       for (int room = 0; room < rooms; room++) {
         inflow.set(drivers, room, warm[room]);
       }
+      between.set(drivers, warm);
       each.solve();
       for (int room = 0; room < rooms; room++) {
         changed |= warm[room] != each.air(room);
-        warm[room] = each.air(room);
+        warm[room] =
+            between.isEmpty()
+                ? each.air(room)
+                : warm[room] + ONWARD * (each.air(room) - warm[room]);
       }
     }
     SteadyState.Solution steady = each.finish();

@@ -113,7 +113,14 @@ final class ModelMaker {
         drivers.hold(room, shop.skeleton().rooms().get(room).setPoint());
       }
     }
-    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow);
+    Passages passages = shop.passages();
+    int working = Passages.plan(DayKind.WORKING);
+    MeanPassages between =
+        new MeanPassages(
+            passages,
+            way -> passages.open(way, working, 0, DaySlots.COUNT),
+            MoistAir.humidHeat(shop.day().humidityRatio().at(1)));
+    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow, between);
   }
 
   private boolean isHeld(int room) {

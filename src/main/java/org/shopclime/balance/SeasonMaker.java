@@ -93,7 +93,22 @@ final class SeasonMaker {
         drivers.hold(room, year.heatedTo(room));
       }
     }
-    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow);
+    MeanPassages between =
+        new MeanPassages(
+            year.passages(),
+            this::meanOpen,
+            MoistAir.humidHeat(year.outdoorHumidityRatio(hours[0])));
+    return MeanTemperatures.find(network, drivers, at, AIR_ROUNDS, this::meanInflow, between);
+  }
+
+  /** Part of the time that a way between rooms stands open. */
+  private double meanOpen(int way) {
+    double open = 0;
+    for (int hour : hours) {
+      int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
+      open += year.passages().open(way, year.plan(hour), slot, DaySlots.PER_HOUR) / hours.length;
+    }
+    return open;
   }
 
   private void fillMeans(Drivers into) {

@@ -347,6 +347,15 @@ public final class ShopModel {
   }
 
   /**
+   * Air that changes places between rooms.
+   *
+   * @return ways that stand open on this day
+   */
+  public Passages passages() {
+    return parts.passages();
+  }
+
+  /**
    * The air of a room on the working day, in one picture that balances.
    *
    * @param room index

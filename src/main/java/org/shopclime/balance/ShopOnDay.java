@@ -17,6 +17,7 @@ import org.shopclime.shop.Shop;
  * @param week the two days that are run
  * @param gains what gives off heat and water
  * @param streams air that enters
+ * @param passages what stands open between rooms
  */
 record ShopOnDay(
     Shop shop,
@@ -26,7 +27,8 @@ record ShopOnDay(
     SunHeat sun,
     Week week,
     GainDays gains,
-    AirStreams streams) {
+    AirStreams streams,
+    Passages passages) {
 
   static ShopOnDay of(Shop shop, HotDay day, Season season, boolean sunny) {
     return of(
@@ -61,7 +63,16 @@ record ShopOnDay(
         sun,
         week,
         new GainDays(skeleton, week),
-        new AirStreams(skeleton, day, shop.place(), week));
+        new AirStreams(skeleton, day, shop.place(), week),
+        new Passages(
+            skeleton.ways(),
+            DayKind.values().length,
+            (schedule, plan) ->
+                week.slots(
+                    schedule,
+                    plan == Passages.plan(DayKind.WORKING) ? DayKind.WORKING : DayKind.IDLE),
+            day.pressure(),
+            shop.place().airDensity()));
   }
 
   /** The same shop and sun under other outdoor air. */

@@ -42,6 +42,7 @@ public final class ShopYear {
   private final List<TrueRadiation> radiation;
   private final YearDrivers drivers;
   private final AirOpenings openings;
+  private final Passages passages;
   private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
   private final List<RoomYear> rooms = new ArrayList<>();
 
@@ -66,6 +67,13 @@ public final class ShopYear {
     skeleton = SkeletonMaker.of(shop, Season.COOLING);
     sun = new YearSun(skeleton.pieces(), weather, shop.place().groundReflectance());
     openings = new AirOpenings(skeleton, shop.place());
+    passages =
+        new Passages(
+            skeleton.ways(),
+            YearWeek.PLANS,
+            week::slots,
+            weather.pressure(),
+            shop.place().airDensity());
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       int of = plan;
       List<AirOpenings.Plan> plans = new ArrayList<>();
@@ -120,6 +128,7 @@ public final class ShopYear {
     radiation = of.radiation;
     drivers = of.drivers;
     openings = of.openings;
+    passages = of.passages;
     air.addAll(of.air);
     rooms.addAll(of.rooms);
     radiantGains = of.radiantGains;
@@ -310,6 +319,42 @@ public final class ShopYear {
     int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
     AirOpenings.Plan plan = air.get(plan(hour)).get(room);
     return openings.flow(room, celsius, weather.air(hour), plan, slot, DaySlots.PER_HOUR, null);
+  }
+
+  /**
+   * Air that changes places between rooms.
+   *
+   * @return ways that stand open
+   */
+  public Passages passages() {
+    return passages;
+  }
+
+  /**
+   * Air that goes each way through an opening between rooms.
+   *
+   * @param way number of the way
+   * @param first air of its first room, °C
+   * @param second air of its second room, °C
+   * @param hour 0 to 8,759
+   * @return kg of dry air a second, mean over the hour
+   */
+  public double passing(int way, double first, double second, int hour) {
+    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
+    return passages.dryAir(way, plan(hour), slot, DaySlots.PER_HOUR, first, second);
+  }
+
+  /**
+   * The same, mean over the day.
+   *
+   * @param way number of the way
+   * @param first air of its first room, °C
+   * @param second air of its second room, °C
+   * @param hour an hour of the day, 0 to 8,759
+   * @return kg of dry air a second
+   */
+  public double passingThatDay(int way, double first, double second, int hour) {
+    return passages.dryAir(way, plan(hour), 0, DaySlots.COUNT, first, second);
   }
 
   /**

@@ -12,6 +12,7 @@ import org.shopclime.shop.Room;
  * @param air what lets air into each room
  * @param gains what gives off heat
  * @param stores what takes up water, by room
+ * @param ways what stands open between rooms
  */
 record Skeleton(
     List<Room> rooms,
@@ -19,11 +20,12 @@ record Skeleton(
     List<Piece> pieces,
     List<RoomAir> air,
     List<GainPlace> gains,
-    List<MoistureStore> stores) {
+    List<MoistureStore> stores,
+    List<Passages.Way> ways) {
 
   /** The same paths of rooms held at other temperatures. */
   Skeleton with(List<Room> others) {
-    return new Skeleton(others, components, pieces, air, gains, stores);
+    return new Skeleton(others, components, pieces, air, gains, stores, ways);
   }
 
   /**

@@ -19,6 +19,7 @@ final class SkeletonMaker {
   private final SeasonFilms films;
   private final LineList lines = new LineList();
   private final List<Piece> pieces = new ArrayList<>();
+  private final List<Passages.Way> ways = new ArrayList<>();
 
   private SkeletonMaker(Shop shop, Season season) {
     this.shop = shop;
@@ -58,7 +59,8 @@ final class SkeletonMaker {
         List.copyOf(pieces),
         air,
         gains,
-        rooms.stream().map(MoistureStore::of).toList());
+        rooms.stream().map(MoistureStore::of).toList(),
+        List.copyOf(ways));
   }
 
   private void addFace(FaceSite site) {
@@ -68,6 +70,11 @@ final class SkeletonMaker {
     }
     for (Door door : site.face().doors()) {
       pieces.addAll(OpeningPaths.door(door, site, films, lines));
+    }
+    if (site.face().passage().isPresent() && site.behind() >= 0) {
+      boolean looksDown = site.face().tilt() > 90;
+      ways.add(
+          new Passages.Way(site.face().passage().get(), site.room(), site.behind(), looksDown));
     }
   }
 

@@ -9,6 +9,7 @@ import static org.shopclime.quantity.Units.wattsFromHorsepower;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.shopclime.envelope.GlassTable;
@@ -36,6 +37,8 @@ import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Pads;
 import org.shopclime.shop.Part;
+import org.shopclime.shop.Passage;
+import org.shopclime.shop.PassageKind;
 import org.shopclime.shop.Prices;
 import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.PumpWinter;
@@ -165,6 +168,19 @@ final class Starts {
     }
     if (type == Overhang.class) {
       return new Overhang(metresFromFeet(1), 0);
+    }
+    if (type == Passage.class) {
+      return ShopParts.create(
+          Passage.class,
+          Map.of(
+              "name",
+              "Stair",
+              "kind",
+              PassageKind.FLOOR_OPENING,
+              "width",
+              metresFromFeet(3),
+              "length",
+              metresFromFeet(8)));
     }
     if (type == BuildLayer.class) {
       return layer("gypsum board", 0.5);

@@ -22,10 +22,14 @@ final class AirLoads {
   private final double[][] flow;
   private final Profile sensiblePerFlow;
   private final Profile latentPerFlow;
+  private final Profile sensibleOfRooms;
+  private final Profile latentOfRooms;
 
-  AirLoads(ShopModel model, int room) {
+  AirLoads(ShopModel model, int room, RoomAirLoads rooms) {
     this.model = model;
     this.room = room;
+    sensibleOfRooms = rooms.sensible(room);
+    latentOfRooms = rooms.latent(room);
     double reference = model.wishedHumidityRatio(room);
     double inside = MoistAir.enthalpy(model.setPoint(room), reference);
     sensiblePerFlow =
@@ -61,14 +65,15 @@ final class AirLoads {
         .plus(latentGain(component));
   }
 
-  /** Sensible heat of all outdoor air together, from the total flow. */
+  /** Sensible heat of all air together, that of outdoors from the total flow. */
   double sensibleTotal(int hour) {
-    return totalFlow(hour) * sensiblePerFlow.at(hour);
+    return totalFlow(hour) * sensiblePerFlow.at(hour) + sensibleOfRooms.at(hour);
   }
 
   /** Latent load of the room from its total air flow and all its gains. */
   Profile latentTotal() {
-    Profile total = Profile.of(hour -> totalFlow(hour) * latentPerFlow.at(hour));
+    Profile total =
+        Profile.of(hour -> totalFlow(hour) * latentPerFlow.at(hour) + latentOfRooms.at(hour));
     for (Component component : model.components()) {
       if (component.room() == room) {
         total = total.plus(latentGain(component.index()));

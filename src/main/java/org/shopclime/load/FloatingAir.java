@@ -52,8 +52,12 @@ final class FloatingAir {
 
   private Factors factors = new Factors(new double[0][]);
 
+  /** Air between rooms, as frozen with the rest. */
+  private final RoomsAir between;
+
   FloatingAir(ShopModel model) {
     this.model = model;
+    between = new RoomsAir(model);
     int count = 0;
     int[] found = new int[model.rooms()];
     for (int room = 0; room < found.length; room++) {
@@ -127,6 +131,10 @@ final class FloatingAir {
         kernel[i][j] = sum.result().steps();
       }
     }
+    if (between.count() > 0) {
+      freezeTogether(network, still);
+      return;
+    }
     double[][] air = new double[rooms.length][];
     Factors[] alone = new Factors[rooms.length];
     for (int i = 0; i < rooms.length; i++) {
@@ -143,6 +151,47 @@ final class FloatingAir {
       }
     }
     factors = new Factors(matrix(0, rooms.length));
+  }
+
+  /** Where air passes between rooms too all are found at once, guesses moved part of the way. */
+  private void freezeTogether(RepeatingNetwork network, double[][] still) {
+    double[][] air = new double[rooms.length][];
+    for (int i = 0; i < rooms.length; i++) {
+      air[i] = still[i].clone();
+    }
+    boolean[] counts = new boolean[model.rooms()];
+    double[] there = new double[model.rooms()];
+    for (int room = 0; room < there.length; room++) {
+      counts[room] = true;
+      there[room] = model.setPoint(room);
+    }
+    double moved = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < MOST_ROUNDS && moved > CONVERGED; round++) {
+      for (int i = 0; i < rooms.length; i++) {
+        takeFlows(network, i, air[i]);
+      }
+      between.take(this::indexOf, air);
+      factors = new Factors(matrix(0, rooms.length));
+      double[] found = air(still, outdoor(counts, 0), there);
+      moved = 0;
+      for (int i = 0; i < rooms.length; i++) {
+        for (int step = 0; step < STEPS; step++) {
+          double missed = found[i * STEPS + step] - air[i][step];
+          moved = Math.max(moved, Math.abs(missed));
+          air[i][step] += RoomsAir.ONWARD * missed;
+        }
+      }
+    }
+  }
+
+  /** Which of the floating rooms a room is; -1 for a held one. */
+  private int indexOf(int room) {
+    for (int i = 0; i < rooms.length; i++) {
+      if (rooms[i] == room) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private void takeFlows(RepeatingNetwork network, int i, double[] air) {
@@ -202,10 +251,30 @@ final class FloatingAir {
             row[(j - first) * STEPS + then] +=
                 kernel[i][j][since < 0 ? since + STEPS : since] * beyond[j][then];
           }
+          for (int way = 0; way < between.count(); way++) {
+            pass(way, j, kernel[i][j], step, row);
+          }
         }
       }
     }
     return matrix;
+  }
+
+  /** Adds to a row of the matrix what passes between floating room j and the other of a way. */
+  private void pass(int way, int j, double[] answer, int step, double[] row) {
+    int other = between.other(way, rooms[j]);
+    if (other < 0) {
+      return;
+    }
+    int k = indexOf(other);
+    for (int then = 0; then < STEPS; then++) {
+      int since = step - then;
+      double each = answer[since < 0 ? since + STEPS : since] * between.conductance(way, then);
+      row[j * STEPS + then] += each;
+      if (k >= 0) {
+        row[k * STEPS + then] -= each;
+      }
+    }
   }
 
   private static void answer(double[] kernel, double[] heat, double[] into) {
@@ -226,16 +295,42 @@ final class FloatingAir {
    * @param counts whether the outdoor air of a floating room counts; where not it enters at the
    *     reference
    * @param reference temperature that all are told from, °C
+   * @param there what held rooms are at, told from that, by room, K
    * @return W by floating room and half hour
    */
-  double[][] heat(double[][] still, boolean[] counts, double reference) {
-    double[] air = new double[rooms.length * STEPS];
+  double[][] heat(double[][] still, boolean[] counts, double reference, double[] there) {
+    double[][] outdoor = outdoor(counts, reference);
+    double[] air = air(still, outdoor, there);
+    double[][] heat = new double[rooms.length][STEPS];
+    for (int i = 0; i < rooms.length; i++) {
+      for (int step = 0; step < STEPS; step++) {
+        heat[i][step] = beyond[i][step] * (outdoor[i][step] - air[i * STEPS + step]);
+      }
+      for (int way = 0; way < between.count(); way++) {
+        int other = between.other(way, rooms[i]);
+        int k = other < 0 ? -1 : indexOf(other);
+        for (int step = 0; other >= 0 && step < STEPS; step++) {
+          double behind = k < 0 ? there[other] : air[k * STEPS + step];
+          heat[i][step] += between.conductance(way, step) * (behind - air[i * STEPS + step]);
+        }
+      }
+    }
+    return heat;
+  }
+
+  private double[][] outdoor(boolean[] counts, double reference) {
     double[][] outdoor = new double[rooms.length][STEPS];
     for (int i = 0; i < rooms.length; i++) {
       for (int step = 0; step < STEPS; step++) {
         outdoor[i][step] = counts[rooms[i]] ? outdoor(step) - reference : 0;
       }
     }
+    return outdoor;
+  }
+
+  /** Air of the floating rooms, one after the other. */
+  private double[] air(double[][] still, double[][] outdoor, double[] there) {
+    double[] air = new double[rooms.length * STEPS];
     for (int i = 0; i < rooms.length; i++) {
       double[] found = still[i].clone();
       for (int j = 0; j < rooms.length; j++) {
@@ -243,17 +338,18 @@ final class FloatingAir {
         for (int step = 0; step < STEPS; step++) {
           heat[step] = beyond[j][step] * outdoor[j][step];
         }
+        between.fromHeld(rooms[j], this::indexOf, there, heat);
         answer(kernel[i][j], heat, found);
       }
       System.arraycopy(found, 0, air, i * STEPS, STEPS);
     }
     factors.solve(air);
-    for (int i = 0; i < rooms.length; i++) {
-      for (int step = 0; step < STEPS; step++) {
-        outdoor[i][step] = beyond[i][step] * (outdoor[i][step] - air[i * STEPS + step]);
-      }
-    }
-    return outdoor;
+    return air;
+  }
+
+  /** Air between rooms. */
+  RoomsAir between() {
+    return between;
   }
 
   /** Flow of outdoor air into a floating room in a half hour from 0, W/K, as frozen. */

@@ -68,7 +68,11 @@ final class HeldDay {
       still[i] = constant.air(floating.room(i)).steps();
     }
     floating.freeze(network, floatingAnswers, still);
-    double[][] heat = floating.heat(still, counts, 0);
+    double[] there = new double[model.rooms()];
+    for (int room = 0; room < there.length; room++) {
+      there[room] = model.setPoint(room);
+    }
+    double[][] heat = floating.heat(still, counts, 0, there);
     for (int i = 0; i < heat.length; i++) {
       day.air(floating.room(i), Waves.of(heat[i]), NOTHING);
     }
@@ -93,6 +97,11 @@ final class HeldDay {
   /** Mean heat out of a boundary into the network with everything on, W. */
   double boundaryHeat(int boundary) {
     return everything.boundaryHeat(boundary);
+  }
+
+  /** Air between rooms as it flows with everything on. */
+  RoomsAir between() {
+    return floating.between();
   }
 
   /** Flow of outdoor air into a room of the shop in a half hour, W/K; 0 for cooled ones. */
@@ -129,7 +138,11 @@ final class HeldDay {
       for (int i = 0; i < air.length; i++) {
         still[i] = air[i].result().steps();
       }
-      double[][] heat = floating.heat(still, airCounts(lineOf, line), reference);
+      double[] there = new double[model.rooms()];
+      if (line < 0) {
+        there[-1 - line] = model.setPoint(-1 - line) - reference;
+      }
+      double[][] heat = floating.heat(still, airCounts(lineOf, line), reference, there);
       for (int i = 0; i < heat.length; i++) {
         plant.air(floating.room(i), Waves.of(heat[i]), NOTHING);
       }

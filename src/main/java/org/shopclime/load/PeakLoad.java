@@ -14,17 +14,20 @@ import org.shopclime.balance.ShopModel;
  *
  * <p>Every driver belongs to one line; temperatures of a room's lines are told from its set point,
  * so that a line whose drivers are off brings nothing. Air that enters a held room is a heat flow
- * outside the network and is added to its line directly.
+ * outside the network and is added to its line directly; so is the air from other rooms that stand
+ * open to it, one line for each way, which is the air of that room as all drivers together make it.
  */
 public final class PeakLoad {
 
   private final ShopModel model;
   private final HeldDay day;
+  private final RoomAirLoads rooms;
   private final List<Profile> air = new ArrayList<>();
 
   private PeakLoad(ShopModel model) {
     this.model = model;
     this.day = new HeldDay(model);
+    this.rooms = new RoomAirLoads(model, day);
     for (int room = 0; room < model.rooms(); room++) {
       air.add(day.air(room));
     }
@@ -58,7 +61,7 @@ public final class PeakLoad {
     List<RoomLoad> rooms = new ArrayList<>();
     for (int room = 0; room < model.rooms(); room++) {
       if (model.isCooled(room)) {
-        rooms.add(load.total(room, List.of(), new AirLoads(model, room)));
+        rooms.add(load.total(room, List.of(), new AirLoads(model, room, load.rooms)));
       }
     }
     return new ShopLoad(rooms, load.air);
@@ -79,7 +82,7 @@ public final class PeakLoad {
 
   private RoomLoad room(int room) {
     int[] lineOf = model.linesOf(room);
-    AirLoads airLoads = new AirLoads(model, room);
+    AirLoads airLoads = new AirLoads(model, room, rooms);
     NavigableSet<Integer> ids = new TreeSet<>();
     for (int line : lineOf) {
       ids.add(line);
@@ -90,6 +93,7 @@ public final class PeakLoad {
         lines.add(line(room, id, lineOf, airLoads));
       }
     }
+    lines.addAll(rooms.lines(room));
     DrierLoad.of(model, room, airLoads).line().ifPresent(lines::add);
     return total(room, lines, airLoads);
   }

@@ -13,9 +13,12 @@ import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.EfficiencyLabel;
+import org.shopclime.shop.Face;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Pads;
+import org.shopclime.shop.Passage;
+import org.shopclime.shop.PassageKind;
 import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
@@ -80,6 +83,11 @@ final class Assumptions {
     lines.add(work());
     for (Room room : shop.rooms()) {
       lines.add(room(room));
+    }
+    for (Room room : shop.rooms()) {
+      for (Face face : room.faces()) {
+        face.passage().ifPresent(way -> lines.add(passage(way, room.name(), face.behind())));
+      }
     }
     shop.unit().ifPresent(unit -> lines.add(unit(unit)));
     return lines;
@@ -164,6 +172,35 @@ final class Assumptions {
                 + " humidity"
             : "left to itself";
     return Shown.line(room.name()) + ": " + held + "; leaks: " + leakage(room.leakage()) + ".";
+  }
+
+  private String passage(Passage way, String here, String behind) {
+    String flows =
+        way.kind() == PassageKind.DOORWAY
+            ? "as much air each way as the difference of temperature moves in still air"
+            : "air changes places while it is colder above than below; while it is hotter above,"
+                + " next to nothing, and nothing is counted";
+    return Shown.line(way.name())
+        + " between "
+        + Shown.line(here)
+        + " and "
+        + Shown.line(behind)
+        + ", "
+        + Words.of(way.kind())
+        + " of "
+        + Quantities.show(Kind.LENGTH, way.width(), units)
+        + " by "
+        + Quantities.show(Kind.LENGTH, way.length(), units)
+        + ", open "
+        + open(way)
+        + ": "
+        + flows
+        + ". People, fans and drafts move more.";
+  }
+
+  private static String open(Passage way) {
+    String when = ScheduleText.write(way.openWhen());
+    return when.equals("work") ? "during work" : when;
   }
 
   private String leakage(Leakage leakage) {

@@ -27,6 +27,9 @@ final class PathWords {
     Face face = null;
     Matcher step = STEP.matcher(path);
     while (step.find()) {
+      if (step.group(1).equals("passage") && face != null && face.passage().isPresent()) {
+        words.append(", ").append(Shown.line(face.passage().get().name()));
+      }
       if (step.group(2) == null) {
         continue;
       }

@@ -10,6 +10,7 @@ import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.Passages;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
@@ -48,9 +49,9 @@ final class DayRunner {
   private static final double NEAR_HUMIDITY = 2e-5;
 
   /** The same of rooms that share air, so near that their books close; and rounds for it. */
-  private static final double NEAR_SHARED = 1e-15;
+  private static final double NEAR_SHARED = SharedWater.NEAR;
 
-  private static final int MOST_SHARES = 200;
+  private static final int MOST_SHARES = SharedWater.MOST_ROUNDS;
 
   private final ShopDays days;
   private final ShopModel model;
@@ -70,6 +71,9 @@ final class DayRunner {
 
   /** Air of the place of a machine, where it stands in a room of its own. */
   private final Optional<PlaceAir> place;
+
+  /** Air between rooms, where something stands open between them. */
+  private final Optional<OpenWays> ways;
 
   /** Mean water in the air of each room in the step, where rooms share air. */
   private final double[] means;
@@ -163,6 +167,7 @@ final class DayRunner {
     inflow = new double[model.rooms()];
     driers = new Driers(model.rooms(), model::drier);
     means = new double[model.rooms()];
+    ways = OpenWays.of(model.passages(), model.rooms());
     sums = new Sums();
     place =
         days.machine()
@@ -267,6 +272,23 @@ final class DayRunner {
       drivers.inflow(r, flow, flow > 0 ? heat / flow : 0);
     }
     march.startSteady(drivers);
+    if (ways.isPresent()) {
+      startWays(ways.get());
+    }
+  }
+
+  /** Finds the steady state anew with the mean air that passes between rooms. */
+  private void startWays(OpenWays open) {
+    int idle = Passages.plan(DayKind.IDLE);
+    open.begin(
+        (way, one, other) -> model.passages().dryAir(way, idle, 0, DaySlots.COUNT, one, other),
+        MoistAir.humidHeat(model.outdoorHumidityRatio(1)),
+        model::setPoint);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      open.flow(drivers, Optional.empty());
+      march.startSteady(drivers);
+      open.move(march::air);
+    }
   }
 
   /** Keeps the account of heat and water of the days to come. */
@@ -302,6 +324,9 @@ final class DayRunner {
     sums = new Sums();
     isOn = false;
     notTooHot();
+    for (int r = 0; r < model.rooms() && ways.isPresent(); r++) {
+      means[r] = moisture.humidityRatio(r);
+    }
     for (int since = 0; since < DaySlots.COUNT; since += slots) {
       int slot = (days.start() + since) % DaySlots.COUNT;
       stride(kind, slot);
@@ -366,7 +391,9 @@ final class DayRunner {
         flowAgain(kind, slot, entering);
         meanWater = lookAtRoom(kind, slot, coil + driers.water(room));
         found =
-            humidity.isFound(meanWater, NEAR_HUMIDITY) && Math.abs(missed) < NEAR && placeIsFound();
+            humidity.isFound(meanWater, NEAR_HUMIDITY)
+                && Math.abs(missed) < NEAR
+                && roomsAirIsFound();
       }
     }
     isOn = on;
@@ -500,12 +527,23 @@ final class DayRunner {
     double all = fresh + shared;
     double comes =
         shared == 0 ? outdoor : (fresh * outdoor + shared * means[place.get().other(r)]) / all;
+    double passing = ways.isPresent() ? ways.get().into(r) : 0;
+    if (passing > 0) {
+      comes = (all * comes + ways.get().water(r, means)) / (all + passing);
+      all += passing;
+    }
     return new Moisture.Around(comes, all, gain, model.pressure(), seconds);
   }
 
   /** Mean water of the told room in the step looked at; once round where rooms share air. */
   private double lookAtRoom(DayKind kind, int slot, double coil) {
-    if (place.isPresent()) {
+    if (ways.isPresent()) {
+      for (int r = 0; r < means.length; r++) {
+        if (r != room) {
+          means[r] = look(r, around(r, kind, slot), driers.water(r)).mean();
+        }
+      }
+    } else if (place.isPresent()) {
       int r = place.get().place();
       means[r] = look(r, around(r, kind, slot), driers.water(r)).mean();
     }
@@ -515,6 +553,12 @@ final class DayRunner {
 
   /** Finds the water of rooms that share air: each takes in the mean of the other's. */
   private void shareWater(DayKind kind, int slot, double coil) {
+    if (ways.isPresent()) {
+      SharedWater.find(
+          means,
+          r -> look(r, around(r, kind, slot), (r == room ? coil : 0) + driers.water(r)).mean());
+      return;
+    }
     if (place.isEmpty()) {
       return;
     }
@@ -580,6 +624,15 @@ final class DayRunner {
       place.get().begin(march.air(place.get().place()));
       pass(kind, slot, march.air(room));
     }
+    if (ways.isPresent()) {
+      int plan = Passages.plan(kind);
+      ways.get()
+          .begin(
+              (way, one, other) -> model.passages().dryAir(way, plan, slot, slots, one, other),
+              MoistAir.humidHeat(model.outdoorHumidityRatio(hour + 1)),
+              march::air);
+      ways.get().flow(drivers, place);
+    }
     for (int r = 0; r < model.rooms(); r++) {
       flow(r, march.air(r), kind, slot);
     }
@@ -618,6 +671,10 @@ final class DayRunner {
       place.get().move(march.meanAir(place.get().place()));
       pass(kind, slot, ofRoom);
     }
+    if (ways.isPresent()) {
+      ways.get().move(r -> r == room ? ofRoom : march.meanAir(r));
+      ways.get().flow(drivers, place);
+    }
     for (int r = 0; r < model.rooms(); r++) {
       flow(r, r == room ? ofRoom : march.meanAir(r), kind, slot);
     }
@@ -628,13 +685,14 @@ final class DayRunner {
     place.get().flow(kind, slot, slots, ofRoom, moisture.humidityRatio(room), drivers);
   }
 
-  private boolean placeIsFound() {
-    return place.isEmpty() || place.get().isFound(march.meanAir(place.get().place()));
+  private boolean roomsAirIsFound() {
+    return (place.isEmpty() || place.get().isFound(march.meanAir(place.get().place())))
+        && (ways.isEmpty() || ways.get().isFound(march::meanAir));
   }
 
-  /** Brings the air that passes the place of a machine near to that of the step. */
+  /** Brings the air at which air passes between rooms near to that of the step. */
   private void settle(DayKind kind, int slot) {
-    for (int round = 0; round < MOST_ROUNDS && !placeIsFound(); round++) {
+    for (int round = 0; round < MOST_ROUNDS && !roomsAirIsFound(); round++) {
       flowAgain(kind, slot, march.meanAir(room));
     }
   }

@@ -31,6 +31,8 @@ final class PlaceAir {
   private double fromOutdoors;
   private double toRoom;
   private double through;
+  private double heatFromRoom;
+  private double heatToRoom;
 
   PlaceAir(ShopModel model, PlacedMachine machine) {
     this.model = model;
@@ -82,9 +84,18 @@ final class PlaceAir {
     through = comesFromRoom == goesToRoom ? 0 : comesFromRoom ? passing : -passing;
     double heat =
         MoistAir.humidHeat(comesFromRoom ? inside.humidityRatio() : outdoors.humidityRatio());
-    drivers.exchange(
-        machine.room(), machine.place(), fromRoom * MoistAir.humidHeat(inside.humidityRatio()));
-    drivers.exchange(machine.place(), machine.room(), toRoom * heat);
+    heatFromRoom = fromRoom * MoistAir.humidHeat(inside.humidityRatio());
+    heatToRoom = toRoom * heat;
+    drivers.exchange(machine.room(), machine.place(), heatFromRoom);
+    drivers.exchange(machine.place(), machine.room(), heatToRoom);
+  }
+
+  /** Heat that the air on this way carries from a room into another for each kelvin, W/K. */
+  double heat(int from, int to) {
+    if (from == machine.room() && to == machine.place()) {
+      return heatFromRoom;
+    }
+    return from == machine.place() && to == machine.room() ? heatToRoom : 0;
   }
 
   /** Room the machine stands in. */

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.Passages;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
@@ -191,6 +192,13 @@ final class ShopDays {
       }
     }
     for (int i = 1; i < STRIDE; i++) {
+      for (int way = 0; way < model.passages().count(); way++) {
+        int plan = Passages.plan(kind);
+        if (model.passages().open(way, plan, first + i, 1)
+            != model.passages().open(way, plan, first + i - 1, 1)) {
+          return false;
+        }
+      }
       if (machine.isPresent() && uses(kind, first + i) != uses(kind, first + i - 1)) {
         return false;
       }

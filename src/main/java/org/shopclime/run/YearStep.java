@@ -36,6 +36,9 @@ final class YearStep {
    */
   private static final double NEARLY = 10;
 
+  /** How many times more it counts what air between rooms is off by. */
+  private static final double WAYS_SLOWER = 3;
+
   /** How far the air may jump at the start of an hour that is one step, K. */
   private static final double MOST_JUMP = 0.7;
 
@@ -135,6 +138,12 @@ final class YearStep {
 
   private final Driers driers;
 
+  /** Air between rooms, where something stands open between them. */
+  private final Optional<OpenWays> ways;
+
+  /** Mean water in the air of each room in the step, where it does. */
+  private final double[] means;
+
   /** Whether the unit blows outdoor air through wet pads. */
   private final boolean blows;
 
@@ -158,6 +167,8 @@ final class YearStep {
     cooledByUnit = unit.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
     blows = cooledByUnit >= 0 && unit.map(Cooling::blows).orElse(false);
     driers = new Driers(rooms, year::drier);
+    ways = OpenWays.of(year.passages(), rooms);
+    means = new double[rooms];
     radiated = new RadiatedHeat(year, march);
     control =
         new Control.Average(
@@ -194,7 +205,7 @@ final class YearStep {
     for (int room = 0; room < rooms; room++) {
       drivers.release(room);
     }
-    march.startSteady(drivers);
+    startSteady(until);
     double[] held = new double[rooms];
     for (int room = 0; room < rooms; room++) {
       held[room] = meanHeld(room, until, count);
@@ -204,8 +215,25 @@ final class YearStep {
         drivers.hold(room, held[room]);
       }
     }
-    march.startSteady(drivers);
+    startSteady(until);
     radiated.startFrom(march, Math.floorMod(until - count, YearWeather.HOURS));
+  }
+
+  /** The steady state, with the air that passes between rooms on that day. */
+  private void startSteady(int until) {
+    march.startSteady(drivers);
+    if (ways.isPresent()) {
+      OpenWays open = ways.get();
+      open.begin(
+          (way, one, other) -> year.passingThatDay(way, one, other, until),
+          MoistAir.humidHeat(year.outdoorHumidityRatio(until)),
+          year::cooledTo);
+      for (int round = 0; round < MOST_ROUNDS; round++) {
+        open.flow(drivers, Optional.empty());
+        march.startSteady(drivers);
+        open.move(march::air);
+      }
+    }
   }
 
   /**
@@ -299,6 +327,9 @@ final class YearStep {
       flow(room, likely[room]);
       setPoints(room);
     }
+    if (ways.isPresent()) {
+      beginWays(ways.get());
+    }
     radiated.guess(seconds);
     nearly = false;
     for (int round = 1; ; round++) {
@@ -325,6 +356,16 @@ final class YearStep {
       nearly = airOff < NEARLY * allowed && radiated.isWithin(NEARLY * allowed);
       radiated.takeFound();
       takeFoundFlows();
+    }
+  }
+
+  private void beginWays(OpenWays open) {
+    int of = hour;
+    open.begin(
+        (way, one, other) -> year.passing(way, one, other, of), humidHeat, room -> likely[room]);
+    open.flow(drivers, Optional.empty());
+    for (int room = 0; room < rooms; room++) {
+      means[room] = moisture.humidityRatio(room);
     }
   }
 
@@ -467,7 +508,13 @@ final class YearStep {
         most = Math.max(most, Math.abs(moved) / allowed);
       }
     }
-    return most;
+    // A round leaves a third of what they are off by, not the tenth that is counted on.
+    return ways.isEmpty()
+        ? most
+        : Math.max(
+            most,
+            WAYS_SLOWER
+                * ways.get().off(march::meanAir, room -> AIR_CLOSE * roomConductance[room]));
   }
 
   private void takeFoundFlows() {
@@ -475,6 +522,10 @@ final class YearStep {
       if (foundFlow[room] != inflow[room]) {
         setFlow(room, foundFlow[room], march.meanAir(room));
       }
+    }
+    if (ways.isPresent()) {
+      ways.get().move(march::meanAir);
+      ways.get().flow(drivers, Optional.empty());
     }
   }
 
@@ -489,6 +540,12 @@ final class YearStep {
     findCoil();
     foundOut = coil + driers.water(cooledByUnit);
     foundAt = march.meanAir(cooledByUnit);
+    if (ways.isPresent()) {
+      for (int room = 0; room < rooms; room++) {
+        means[room] =
+            lookAtWater(room, room == cooledByUnit ? foundOut : driers.water(room)).mean();
+      }
+    }
     found = lookAtWater(cooledByUnit, foundOut);
     return humidityAtUnit.isFound(found.mean());
   }
@@ -498,6 +555,7 @@ final class YearStep {
     return able != null
         && room == cooledByUnit
         && blown == 0
+        && ways.isEmpty()
         && foundOut == out
         && foundAt == march.meanAir(room);
   }
@@ -514,6 +572,7 @@ final class YearStep {
   private double mostWater(int room) {
     return moisture.coilLimit(room, seconds)
         + inflow[room] * outdoorHumidity
+        + (ways.isPresent() ? ways.get().water(room, means) : 0)
         + vapour[room]
         - driers.water(room);
   }
@@ -524,12 +583,14 @@ final class YearStep {
 
   private Moisture.Around around(int room) {
     double share = room == cooledByUnit ? blown : 0;
-    return new Moisture.Around(
-        supply.mixedHumidity(share, inflow[room], outdoorHumidity),
-        inflow[room] + share * supply.dryAir(),
-        vapour[room],
-        pressure,
-        seconds);
+    double comes = supply.mixedHumidity(share, inflow[room], outdoorHumidity);
+    double all = inflow[room] + share * supply.dryAir();
+    double passing = ways.isPresent() ? ways.get().into(room) : 0;
+    if (passing > 0) {
+      comes = (all * comes + ways.get().water(room, means)) / (all + passing);
+      all += passing;
+    }
+    return new Moisture.Around(comes, all, vapour[room], pressure, seconds);
   }
 
   private Moisture.Step lookAtWater(int room, double out) {
@@ -565,7 +626,56 @@ final class YearStep {
         return false;
       }
     }
+    return ways.isEmpty() || agree();
+  }
+
+  /** Where air passes between rooms, the plant of one may let another's stop or start. */
+  private boolean agree() {
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      boolean changed = false;
+      for (int room = 0; room < rooms; room++) {
+        boolean wrong = heldBy[room] != 0 && !goesOnHolding(room);
+        boolean left = heldBy[room] == 0 && constant[room] == 0;
+        boolean beyond = left && !(blowing > 0 && room == cooledByUnit) && isBeyond(room);
+        if ((wrong || beyond) && !fine) {
+          return false;
+        }
+        if (wrong) {
+          heldBy[room] = 0;
+          drivers.release(room);
+          march.lookAgain(drivers);
+        }
+        if ((wrong || beyond) && !control(room)) {
+          return false;
+        }
+        changed |= wrong || beyond;
+      }
+      if (!changed) {
+        return true;
+      }
+    }
+    releaseWrong();
     return true;
+  }
+
+  private boolean isBeyond(int room) {
+    return march.ahead(room) > cooledTo[room] + THERE || march.ahead(room) < heatedTo[room] - THERE;
+  }
+
+  /** What cannot be agreed on is left to itself for a step: no plant works against its sense. */
+  private void releaseWrong() {
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int room = 0; room < rooms; room++) {
+        if (heldBy[room] != 0 && !goesOnHolding(room)) {
+          heldBy[room] = 0;
+          drivers.release(room);
+          march.lookAgain(drivers);
+          changed = true;
+        }
+      }
+    }
   }
 
   /** Whether a room that is held is rightly held: the network is linear, and its plant tells. */
@@ -720,6 +830,14 @@ final class YearStep {
     radiated.make(nearly);
     double removed = 0;
     march.go(drivers, next);
+    if (ways.isPresent()) {
+      SharedWater.find(
+          means,
+          room ->
+              lookAtWater(
+                      room, (able != null && room == cooledByUnit ? coil : 0) + driers.water(room))
+                  .mean());
+    }
     for (int room = 0; room < rooms; room++) {
       if (!(march.air(room) <= DayRunner.HOTTEST)) {
         throw new RoomTooHot(year.roomName(room), DayRunner.HOTTEST);

@@ -35,6 +35,8 @@ import org.shopclime.quantity.Kind;
  *     day
  * @param sunShare part of all sun let into the room that ends on it, 0 to 1, where the room's sun
  *     is told by shares
+ * @param passage a doorway, stair or hatch that stands open to the room behind it; the face counts
+ *     as if it were whole
  */
 public record Face(
     @Say(label = "Name") String name,
@@ -142,7 +144,13 @@ public record Face(
             kind = Kind.FRACTION,
             max = 1,
             otherwise = "0 %")
-        double sunShare) {
+        double sunShare,
+    @Say(
+            label = "Open way through",
+            help =
+                "A doorway without a shut door, or a stair or hatch in a floor, to the room behind it: air passes as temperatures make it.",
+            otherwise = "none")
+        Optional<Passage> passage) {
 
   /** Part of the sun inside that painted walls, wood and concrete take in (common practice). */
   private static final double USUAL_ABSORPTANCE_INSIDE = 0.6;
@@ -212,7 +220,8 @@ public record Face(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        0);
+        0,
+        Optional.empty());
   }
 
   /**
@@ -268,5 +277,15 @@ public record Face(
    */
   public Face withDoors(List<Door> doors) {
     return (Face) ShopParts.with(this, "doors", doors);
+  }
+
+  /**
+   * The same with another way through.
+   *
+   * @param passage what stands open to the room behind it, if anything does
+   * @return the changed record
+   */
+  public Face withPassage(Optional<Passage> passage) {
+    return (Face) ShopParts.with(this, "passage", passage);
   }
 }

@@ -13,6 +13,9 @@ final class FaceCheck {
   /** A tape measure's slack, m: a 7 ft door fits a 7 ft wall. */
   private static final double SLACK = 1e-6;
 
+  /** Slope up to which a face may be gone through as a floor is, degrees. */
+  private static final double LEVEL = 45;
+
   /** Cavity of a usual sectional door, 1 1/2 in (common practice), m. */
   private static final double DOOR_CAVITY = 0.0381;
 
@@ -41,6 +44,7 @@ final class FaceCheck {
     build();
     doors();
     glass();
+    face.passage().ifPresent(this::passage);
     if (face.groundTemperature().isPresent() && !face.behind().equals("ground")) {
       warn(".groundTemperature", "has no effect: there is no ground behind this face");
     }
@@ -100,6 +104,29 @@ final class FaceCheck {
       String found = "openings of " + show(Kind.AREA, openings);
       String takes = "openings no larger than their wall, " + show(Kind.AREA, face.grossArea());
       problems.add(new Problem(path, found, takes));
+    }
+  }
+
+  private void passage(Passage passage) {
+    String at = path + ".passage";
+    if (List.of("outdoors", "ground", "nothing").contains(face.behind())) {
+      String takes = "a face with another room behind it; to outdoors goes a door or a window";
+      problems.add(new Problem(at, "a way through to \"" + face.behind() + "\"", takes));
+    }
+    boolean level = face.tilt() <= LEVEL || face.tilt() >= 180 - LEVEL;
+    if (passage.kind() == PassageKind.FLOOR_OPENING && !level && !Double.isNaN(face.tilt())) {
+      String takes = "\"doorway\" in a face that is not level";
+      problems.add(new Problem(at + ".kind", "\"floor opening\"", takes));
+    }
+    if (passage.kind() == PassageKind.FLOOR_OPENING || !level) {
+      fits(at, "a width of", passage.width(), Math.max(face.width(), level ? face.height() : 0));
+      double most = face.height() + face.gableRise();
+      fits(at, "a length of", passage.length(), Math.max(most, level ? face.width() : 0));
+      if (passage.area() > face.netArea() + SLACK) {
+        String found = "a way through of " + show(Kind.AREA, passage.area());
+        String takes = "one no larger than its face, " + show(Kind.AREA, face.netArea());
+        problems.add(new Problem(at, found, takes));
+      }
     }
   }
 

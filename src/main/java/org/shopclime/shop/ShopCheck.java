@@ -231,6 +231,9 @@ public final class ShopCheck {
       for (int j = 0; j < face.doors().size(); j++) {
         name(at + ".doors[" + j + "]", face.doors().get(j).name(), openings);
       }
+      if (face.passage().isPresent()) {
+        name(at + ".passage", face.passage().get().name(), openings);
+      }
       FaceCheck check = new FaceCheck(at, face, units);
       problems.addAll(check.problems());
       warnings.addAll(check.warnings());

@@ -30,6 +30,8 @@ import org.shopclime.shop.Member;
 import org.shopclime.shop.OvenBatches;
 import org.shopclime.shop.Overhang;
 import org.shopclime.shop.Part;
+import org.shopclime.shop.Passage;
+import org.shopclime.shop.PassageKind;
 import org.shopclime.shop.Place;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.RoomUse;
@@ -141,6 +143,41 @@ public final class DrawnShop {
             any(List.of(Clock.values()))),
         "rooms",
         rooms);
+  }
+
+  /**
+   * The same shop with doorways, stairs and hatches that stand open between its rooms: one in each
+   * face between two of them, now and then none.
+   *
+   * @param shop a shop that was drawn
+   */
+  public Shop opened(Shop shop) {
+    List<String> names = shop.rooms().stream().map(Room::name).toList();
+    return eachFace(
+        shop,
+        face ->
+            names.contains(face.behind()) && random.nextInt(5) > 0
+                ? with(face, "passage", Optional.of(passage(face)))
+                : face);
+  }
+
+  private Passage passage(Face face) {
+    boolean level = face.tilt() < 45 || face.tilt() > 135;
+    boolean flat = level && random.nextInt(4) > 0;
+    return make(
+        Passage.class,
+        "name",
+        face.name() + " way",
+        "kind",
+        flat ? PassageKind.FLOOR_OPENING : PassageKind.DOORWAY,
+        "width",
+        between(0.1, 0.9) * face.width(),
+        "length",
+        between(0.1, 0.9) * face.height(),
+        "depth",
+        random.nextInt(4) == 0 ? 0.0 : between(0.1, 3),
+        "openWhen",
+        when(any(WHEN)));
   }
 
   /**

@@ -43,6 +43,24 @@ class DayBooksProperties {
     }
   }
 
+  /** The same where doorways and stairs stand open between the rooms. */
+  @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+  void heatAndWaterAreKeptWhereRoomsStandOpenToEachOther(@ForAll long lot) {
+    DrawnShop drawn = new DrawnShop(lot);
+    ShopDays days = days(drawn, drawn.opened(drawn.shop()));
+    DayRunner runner = new DayRunner(days, cooling(drawn), 0);
+    runner.startSteady();
+    try {
+      for (DayKind kind : DayKind.values()) {
+        closed(runner, kind, days.model().rooms());
+      }
+      RepeatingDay.find(runner, DayKind.WORKING);
+      closed(runner, DayKind.WORKING, days.model().rooms());
+    } catch (RoomTooHot e) {
+      Assume.that(false);
+    }
+  }
+
   /** The day that repeats keeps its books too, and stores next to nothing. */
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)
   void theRepeatingDayEndsAsItBegan(@ForAll long lot) {
@@ -130,7 +148,10 @@ class DayBooksProperties {
   }
 
   private static ShopDays days(DrawnShop drawn) {
-    Shop shop = drawn.shop();
+    return days(drawn, drawn.shop());
+  }
+
+  private static ShopDays days(DrawnShop drawn, Shop shop) {
     return new ShopDays(
         ShopModel.cooling(
             shop,

@@ -34,13 +34,24 @@ class YearRunProperties {
     booksClose(new DrawnShop(lot), Optional.of(SWINGING));
   }
 
+  /** The same where doorways and stairs stand open between the rooms. */
+  @Property(tries = 2, shrinking = ShrinkingMode.OFF)
+  void booksCloseWhereRoomsStandOpenToEachOther(@ForAll long lot) {
+    DrawnShop drawn = new DrawnShop(lot);
+    booksClose(drawn, drawn.opened(drawn.shop()), Optional.of(SWINGING));
+  }
+
   @Property(tries = 2, shrinking = ShrinkingMode.OFF)
   void booksOfAYearOfDayTypesClose(@ForAll long lot) {
     booksClose(new DrawnShop(lot), Optional.empty());
   }
 
   private static void booksClose(DrawnShop drawn, Optional<YearWeather> told) {
-    Shop shop = planted(drawn, drawn.shop());
+    booksClose(drawn, drawn.shop(), told);
+  }
+
+  private static void booksClose(DrawnShop drawn, Shop any, Optional<YearWeather> told) {
+    Shop shop = planted(drawn, any);
     YearWeather weather = told.orElseGet(() -> dayTypes(shop));
     ShopYear year = ShopYear.of(shop, weather);
     YearRun run = new YearRun(year, unitOfAnyKind(drawn), 20);
