@@ -13,6 +13,7 @@ import org.shopclime.airline.Placement;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CompressedAir;
 
 /** Sentences about the places of a compressor and its line. */
 public final class AirlineWords {
@@ -245,16 +246,38 @@ public final class AirlineWords {
               + Shown.temperature(HOTTEST, units)
               + " would get hotter still; the machine switches off long before.");
     }
-    if (answer.places().stream()
-        .anyMatch(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)) {
-      all.add(
-          "Under an open roof it is taken as "
-              + Shown.difference(Placement.OPEN_ROOF_RISE, units)
-              + " warmer than outdoors, whatever the wind and the sun on the roof.");
-    }
+    answer.places().stream()
+        .filter(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)
+        .forEach(each -> all.add(openRoof(each)));
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"
             + " grilles count by their free area: a louver leaves about half of its size.");
     return all;
+  }
+
+  /** How warm it is taken to be under an open roof, who says so, and what of it decides. */
+  private String openRoof(PlaceAnswer place) {
+    double rise = place.placement().openRise();
+    String whose =
+        rise == CompressedAir.OPEN_ROOF_RISE
+            ? "the usual figure, as the shop gives no other"
+            : "as the shop's description says";
+    double most = rise + AirCompressor.MOST_AMBIENT - place.placePeak();
+    String limit = Shown.temperature(AirCompressor.MOST_AMBIENT, units);
+    String where =
+        most > 0
+            ? "From "
+                + Shown.fineDifference(most, units)
+                + " warmer on it would be hotter there than the "
+                + limit
+                + " the machine takes: hold a thermometer there on a hot day."
+            : "The outdoor air alone is hotter than the " + limit + " the machine takes.";
+    return "Under an open roof it is taken as "
+        + Shown.fineDifference(rise, units)
+        + " warmer than outdoors ("
+        + whose
+        + "; field \"Open roof outdoors, warmer by\", air.openRoofRise), whatever the wind and the sun"
+        + " on the roof. "
+        + where;
   }
 }

@@ -44,6 +44,15 @@ final class Shown {
     return Quantities.show(Kind.TEMPERATURE_DIFFERENCE, rounded + 0.0, units).replace('-', '−');
   }
 
+  /** The same to a tenth of a degree, for small ones that decide: "3.6 °F". */
+  static String fineDifference(double kelvin, UnitSystem units) {
+    double rounded =
+        units == UnitSystem.SI
+            ? Math.rint(kelvin * TEN) / TEN
+            : Units.kelvinDifference(Math.rint(Units.fahrenheitDifference(kelvin) * TEN) / TEN);
+    return Quantities.show(Kind.TEMPERATURE_DIFFERENCE, rounded + 0.0, units).replace('-', '−');
+  }
+
   /** A heat flow or capacity, W, to the nearest 100 BTU/h (10 below 1,000) or 10 W. */
   static String power(double watts, UnitSystem units) {
     if (units == UnitSystem.SI) {
