@@ -97,8 +97,11 @@ public final class AirlineWords {
                     + place.ranked().place().name()
                     + ". But there it gets "
                     + Shown.temperature(place.placePeak(), units)
-                    + ", too hot for the machine; larger openings or a stronger fan than assumed"
-                    + " bring it nearer to the outdoor air.")
+                    + ", too hot for the machine; "
+                    + (place.placement().kind() == Placement.Kind.OPEN_ROOF
+                        ? "more free space around it brings"
+                        : "larger openings or a stronger fan than assumed bring")
+                    + " it nearer to the outdoor air.")
         .orElse("");
   }
 
@@ -119,10 +122,10 @@ public final class AirlineWords {
   }
 
   private String line(PlaceAnswer place) {
-    String grams = grams(place.tankWater()) + " of water an hour drop out at the machine";
+    String tank = water(place.tankWater()) + " of water an hour drop out at the machine";
     return place.pressureDewPoint() < place.coldestStretch()
-        ? grams + " and none in the line"
-        : grams + " and " + grams(place.lineWater()) + " in the line, which is wet";
+        ? tank + " and none in the line"
+        : tank + " and " + water(place.lineWater()) + " in the line, which is wet";
   }
 
   /** Electricity of a day as "9.6 kWh". */
@@ -130,12 +133,9 @@ public final class AirlineWords {
     return String.format(java.util.Locale.ROOT, "%.1f kWh", kilowattHours);
   }
 
-  /** Water as "34 g" or, for an inch-pound reader, fluid ounces beside it. */
-  String grams(double grams) {
-    String metric = Shown.grouped(Math.round(grams)) + " g";
-    return units == UnitSystem.SI
-        ? metric
-        : metric + String.format(java.util.Locale.ROOT, " (%.1f fl oz)", grams / 29.57);
+  /** Water as "34 g" or, for an inch-pound reader, "1.1 fl oz": the unit of the tables. */
+  private String water(double grams) {
+    return AirTable.water(grams, units) + (units == UnitSystem.SI ? " g" : " fl oz");
   }
 
   /** What a change of the line is called. */
@@ -268,7 +268,7 @@ public final class AirlineWords {
         most > 0
             ? "From "
                 + Shown.fineDifference(most, units)
-                + " warmer on it would be hotter there than the "
+                + " warmer on it is hotter there than the "
                 + limit
                 + " the machine takes: hold a thermometer there on a hot day."
             : "The outdoor air alone is hotter than the " + limit + " the machine takes.";

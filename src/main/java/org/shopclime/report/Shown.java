@@ -15,7 +15,7 @@ final class Shown {
   private static final double TEN = 10;
 
   private static final Pattern UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|[WKV]\\b|[ap]m\\b))");
+      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|fl oz|[WKV]\\b|[ap]m\\b))|(?<=\\d fl) (?=oz)");
 
   private Shown() {}
 
@@ -24,7 +24,7 @@ final class Shown {
     if (!Double.isFinite(celsius)) {
       return "–";
     }
-    return Quantities.show(Kind.TEMPERATURE, whole(celsius, units), units);
+    return Quantities.show(Kind.TEMPERATURE, whole(celsius, units) + 0.0, units).replace('-', '−');
   }
 
   /** Two temperatures, °C, as "81–84 °F"; one if they read alike. */
