@@ -56,12 +56,14 @@ final class Shown {
   /** A heat flow or capacity, W, to the nearest 100 BTU/h (10 below 1,000) or 10 W. */
   static String power(double watts, UnitSystem units) {
     if (units == UnitSystem.SI) {
-      return Quantities.show(Kind.POWER, Math.rint(watts / TEN) * TEN + 0.0, units);
+      return Quantities.show(Kind.POWER, Math.rint(watts / TEN) * TEN + 0.0, units)
+          .replace('-', '−');
     }
     double btuh = Units.btuh(watts);
     double step = Math.abs(btuh) >= TEN * HUNDRED ? HUNDRED : TEN;
     return Quantities.show(
-        Kind.POWER, Units.wattsFromBtuh(Math.rint(btuh / step) * step + 0.0), units);
+            Kind.POWER, Units.wattsFromBtuh(Math.rint(btuh / step) * step + 0.0), units)
+        .replace('-', '−');
   }
 
   /** A heat flow as in tables: a whole number without its unit; a true minus is not overlooked. */
