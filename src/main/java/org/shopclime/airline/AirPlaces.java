@@ -98,6 +98,7 @@ public final class AirPlaces {
   private List<Placement> placements() {
     return Placement.usual().stream()
         .map(each -> each.withIntake(owned.intake()))
+        .map(each -> each.withOpenRise(asked.shop().air().openRoofRise()))
         .filter(each -> shops.containsKey(PlacedShop.walls(each.kind())))
         .toList();
   }
@@ -377,12 +378,9 @@ public final class AirPlaces {
               goOn();
               double area = feet * SQUARE_FOOT;
               Placement at =
-                  new Placement(
-                      grilles.kind(),
-                      grilles.closet(),
+                  grilles.withVenting(
                       Venting.openings(
-                          Side.ROOM, Side.ROOM, area, grilles.venting().openings().height()),
-                      grilles.intake());
+                          Side.ROOM, Side.ROOM, area, grilles.venting().openings().height()));
               PlaceRun run = hot(at);
               PlaceRun.Found found = run.lived(near);
               return counted(new VentPoint(area, found.place().air().at(run.peakHour(found))));

@@ -153,7 +153,7 @@ final class PlaceRun {
   private RoomHours at(List<RoomHours> rooms) {
     return isOpen()
         ? new RoomHours(
-            Profile.of(hour -> model.outdoor(hour) + Placement.OPEN_ROOF_RISE),
+            Profile.of(hour -> model.outdoor(hour) + placement.openRise()),
             Profile.of(model::outdoorHumidityRatio),
             Profile.of(hour -> 0))
         : rooms.get(place);

@@ -34,7 +34,7 @@ public record PlacedHour(
   public static PlacedHour pencil(
       Placement placement, AirLine airLine, AirDemand demand, PlaceAround around, double coldest) {
     if (placement.kind() == Placement.Kind.OPEN_ROOF) {
-      return outdoors(placement.intake(), airLine, demand, around, coldest);
+      return outdoors(placement, airLine, demand, around, coldest);
     }
     if (placement.closet().isEmpty()) {
       return known(around.room(), placement.intake(), airLine, demand, around, coldest);
@@ -61,12 +61,12 @@ public record PlacedHour(
 
   /** Under an open roof all heat of the place goes off with the air that drifts by. */
   private static PlacedHour outdoors(
-      Intake intake, AirLine airLine, AirDemand demand, PlaceAround around, double coldest) {
+      Placement placement, AirLine airLine, AirDemand demand, PlaceAround around, double coldest) {
     AirState outdoors = around.outdoors();
-    AirState air = outdoors.withDryBulb(outdoors.dryBulb() + Placement.OPEN_ROOF_RISE);
-    LineResult line = run(air, intake, airLine, demand, around, coldest);
-    double heat = heatInto(line, intake, outdoors, air.dryBulb());
-    double drift = heat / (MoistAir.humidHeat(outdoors.humidityRatio()) * Placement.OPEN_ROOF_RISE);
+    AirState air = outdoors.withDryBulb(outdoors.dryBulb() + placement.openRise());
+    LineResult line = run(air, placement.intake(), airLine, demand, around, coldest);
+    double heat = heatInto(line, placement.intake(), outdoors, air.dryBulb());
+    double drift = heat / (MoistAir.humidHeat(outdoors.humidityRatio()) * placement.openRise());
     ClosetBalance balance =
         new ClosetBalance(
             air.dryBulb(),

@@ -3,6 +3,7 @@ package org.shopclime.airline;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.leakage.VentStack;
+import org.shopclime.shop.CompressedAir;
 
 /**
  * A place for the compressor.
@@ -14,19 +15,14 @@ import org.shopclime.leakage.VentStack;
  * @param closet its walls; none in the room itself and under an open roof
  * @param venting how air passes
  * @param intake where the machine draws its air
+ * @param openRise how much warmer than the air outdoors it is under an open roof, K, more than 0;
+ *     of no meaning in other places
  */
-public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Intake intake) {
+public record Placement(
+    Kind kind, Optional<Closet> closet, Venting venting, Intake intake, double openRise) {
 
   /** Free area of a grille, m²: 1 ft², a louvre of about 14 by 20 in. */
   public static final double GRILLE = Trade.FOOT * Trade.FOOT;
-
-  /**
-   * How much warmer than the air outdoors it is under an open roof, K. By pencil: 2,500 W of a 5 hp
-   * machine warm air that drifts at 0.5 m/s through 4 x 6 ft, 1.14 kg/m³, by 2 K. Nearer to a wall,
-   * or under a low roof of sheet metal in the sun, it is more: common practice is to keep a foot or
-   * more free on all sides.
-   */
-  public static final double OPEN_ROOF_RISE = 2;
 
   private static final double CLOSET_HEIGHT = 6 * Trade.FOOT;
   private static final double SMALL_FAN = 200 * Trade.CFM;
@@ -95,7 +91,7 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
         new Venting(
             Side.ROOM, Side.OUTDOORS, new VentStack(GRILLE, eightInches, 10 * Trade.FOOT), 0);
     return List.of(
-        new Placement(Kind.IN_ROOM, Optional.empty(), Venting.CLOSED, Intake.PLACE),
+        bare(Kind.IN_ROOM),
         of(Kind.CLOSED_CLOSET, bare, Venting.CLOSED),
         of(Kind.CLOSED_INSULATED_CLOSET, insulated, Venting.CLOSED),
         of(Kind.UNDER_STAIR, Closet.underStair(Closet.BARE_PARTITION), Venting.CLOSED),
@@ -119,7 +115,7 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
             Kind.LOFT,
             Closet.loft(),
             Venting.openings(Side.OUTDOORS, Side.OUTDOORS, 0.15, 6 * Trade.FOOT)),
-        new Placement(Kind.OPEN_ROOF, Optional.empty(), Venting.CLOSED, Intake.PLACE));
+        bare(Kind.OPEN_ROOF));
   }
 
   /**
@@ -129,10 +125,36 @@ public record Placement(Kind kind, Optional<Closet> closet, Venting venting, Int
    * @return the place
    */
   public Placement withIntake(Intake other) {
-    return new Placement(kind, closet, venting, other);
+    return new Placement(kind, closet, venting, other, openRise);
+  }
+
+  /**
+   * This place with other openings or fans.
+   *
+   * @param other how air passes
+   * @return the place
+   */
+  public Placement withVenting(Venting other) {
+    return new Placement(kind, closet, other, intake, openRise);
+  }
+
+  /**
+   * This place with another rise under an open roof.
+   *
+   * @param kelvin how much warmer than the air outdoors it is there, K, more than 0
+   * @return the place
+   */
+  public Placement withOpenRise(double kelvin) {
+    return new Placement(kind, closet, venting, intake, kelvin);
   }
 
   private static Placement of(Kind kind, Closet closet, Venting venting) {
-    return new Placement(kind, Optional.of(closet), venting, Intake.PLACE);
+    return new Placement(
+        kind, Optional.of(closet), venting, Intake.PLACE, CompressedAir.OPEN_ROOF_RISE);
+  }
+
+  private static Placement bare(Kind kind) {
+    return new Placement(
+        kind, Optional.empty(), Venting.CLOSED, Intake.PLACE, CompressedAir.OPEN_ROOF_RISE);
   }
 }

@@ -36,6 +36,9 @@ final class AirlineVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (asked.hasUnusedUnits()) {
+      session.tellUnusedUnits("airline");
+    }
     Optional<Session.Loaded> loaded = session.load(asked.file());
     List<Problem> problems = new ArrayList<>();
     asked.report().flatMap(Folders::problem).ifPresent(problems::add);
@@ -63,7 +66,11 @@ final class AirlineVerb implements Callable<Integer> {
                 .orElse(AirlineWords.NO_COMPRESSOR + "\n");
     session.out().print(text);
     session.out().flush();
-    return answer.isEmpty() || asked.report().isEmpty()
+    if (answer.isEmpty() && asked.report().isPresent()) {
+      session.told(asked.json()).println("No report: there is nothing to compare.");
+      return Session.GOOD;
+    }
+    return asked.report().isEmpty()
         ? Session.GOOD
         : session.keep(
             asked.report().get(),

@@ -46,6 +46,11 @@ final class AskedShop {
     return Optional.ofNullable(report);
   }
 
+  /** Whether units are asked for but nothing is told in them. */
+  boolean hasUnusedUnits() {
+    return units != null && json && report == null;
+  }
+
   /** Units asked for; none for the file's own. */
   Optional<UnitSystem> units() {
     return Optional.ofNullable(units);

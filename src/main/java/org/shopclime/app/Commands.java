@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -125,6 +126,7 @@ public final class Commands {
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setUnmatchedOptionsAllowedAsOptionParameters(false);
+    line.setExpandAtFiles(false); // "@shop.json" is a file, not a list of words
     // A longitude west of Greenwich looks like an option.
     Optional.ofNullable(line.getSubcommands().get(PlacesVerb.NAME))
         .ifPresent(places -> places.setUnmatchedOptionsArePositionalParams(true));
@@ -187,6 +189,10 @@ public final class Commands {
     }
     if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return argument(where, missing.getMissing().get(0), "nothing");
+    }
+    if (wrong instanceof OverwrittenOptionException twice
+        && twice.getOverwritten() instanceof OptionSpec option) {
+      return new Problem(where + " " + option.longestName(), "it more than once", "it once");
     }
     if (wrong.getArgSpec() != null && wrong.getValue() != null) {
       return argument(where, wrong.getArgSpec(), "\"" + wrong.getValue() + "\"");

@@ -21,8 +21,7 @@ final class ExampleVerb implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "NAME",
-      defaultValue = Examples.USUAL,
-      description = "Which one; without it ${DEFAULT-VALUE}.")
+      description = "Which one; without it " + Examples.USUAL + ".")
   private String name;
 
   @Option(names = "--list", description = "Only the names, one on each line.")
@@ -34,17 +33,22 @@ final class ExampleVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    String wanted = name == null ? Examples.USUAL : name;
+    if (list && name != null) {
+      return session.refuse(
+          new Problem("example --list", "\"" + name + "\"", "no name: it lists all of them"));
+    }
     if (list) {
       Examples.names().forEach(session.out()::println);
-    } else if (Examples.names().contains(name)) {
-      session.out().print(Examples.text(name));
+    } else if (Examples.names().contains(wanted)) {
+      session.out().print(Examples.text(wanted));
       session.out().flush();
     } else {
       String known =
           Examples.names().stream()
               .map(each -> "\"" + each + "\"")
               .collect(Collectors.joining(", "));
-      return session.refuse(new Problem("example", "\"" + name + "\"", "one of " + known));
+      return session.refuse(new Problem("example", "\"" + wanted + "\"", "one of " + known));
     }
     return Session.GOOD;
   }

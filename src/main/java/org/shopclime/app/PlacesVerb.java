@@ -82,7 +82,7 @@ final class PlacesVerb implements Callable<Integer> {
       paramLabel = "ip|si",
       converter = UnitsWord.class,
       description = "Units of the text: ip (°F, ft, mi), which is usual, or si (°C, m, km).")
-  private UnitSystem units = UnitSystem.INCH_POUND;
+  private UnitSystem units;
 
   PlacesVerb(Session session) {
     this.session = session;
@@ -97,6 +97,14 @@ final class PlacesVerb implements Callable<Integer> {
     }
     if (limit != null && limit < 1) {
       return session.refuse(new Problem(NAME + " --limit", "\"" + limit + "\"", TAKES_NUMBER));
+    }
+    if (limit != null && all) {
+      return session.refuse(
+          new Problem(
+              NAME + " --limit", "\"" + limit + "\" beside --all", "one of the two, not both"));
+    }
+    if (units != null && json) {
+      session.tellUnusedUnits(NAME);
     }
     OptionalDouble height = OptionalDouble.empty();
     if (elevation != null) {
@@ -135,7 +143,8 @@ final class PlacesVerb implements Callable<Integer> {
                             place, climates.find(place.station().id()).orElseThrow()))
                 .toList(),
             height);
-    session.out().print(json ? PlacesJson.of(list) + "\n" : PlacesText.of(list, units));
+    UnitSystem wanted = units == null ? UnitSystem.INCH_POUND : units;
+    session.out().print(json ? PlacesJson.of(list) + "\n" : PlacesText.of(list, wanted));
     session.out().flush();
     return Session.GOOD;
   }

@@ -94,6 +94,11 @@ record Session(PrintWriter out, PrintWriter err, FormLauncher form) {
     return BAD_INPUT;
   }
 
+  /** Says that units asked for change nothing where only a JSON object is told. */
+  void tellUnusedUnits(String verb) {
+    err.println(verb + " --units: changes nothing beside --json, whose keys end in their units");
+  }
+
   /** A line for each problem. */
   void tell(List<Problem> problems) {
     problems.forEach(problem -> err.println(oneLine(problem.sentence())));

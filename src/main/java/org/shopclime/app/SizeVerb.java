@@ -33,6 +33,9 @@ final class SizeVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (asked.hasUnusedUnits()) {
+      session.tellUnusedUnits("size");
+    }
     return answer(session, asked.file(), asked.report(), asked.json(), asked.units());
   }
 

@@ -79,6 +79,9 @@ final class YearVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (units != null && json && report == null && hourly == null) {
+      session.tellUnusedUnits("year");
+    }
     Optional<Session.Loaded> loaded = session.load(Optional.ofNullable(file));
     Optional<WeatherReading> reading = Optional.ofNullable(weather).map(WeatherFile::read);
     List<Problem> problems = new ArrayList<>();

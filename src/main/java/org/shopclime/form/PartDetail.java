@@ -37,7 +37,11 @@ final class PartDetail {
       return unit.pads()
           .filter(pads -> unit.isEvaporative())
           .map(pads -> Quantities.show(Kind.AIR_FLOW, pads.airflow(), units))
-          .orElseGet(() -> Quantities.show(Kind.POWER, unit.capacity(), units));
+          .orElseGet(
+              () ->
+                  unit.capacity() > 0
+                      ? Quantities.show(Kind.POWER, unit.capacity(), units)
+                      : "not set");
     }
     if (record instanceof Prices prices) {
       return prices.electricity() instanceof Electricity.Flat flat

@@ -37,9 +37,13 @@ final class TableText {
   static Table heat(CoreAnswer core, UnitSystem units) {
     int hour = core.load().peakHour();
     double total = core.load().total().at(hour);
+    double sensible = 0;
+    double latent = 0;
     List<Line> lines = new ArrayList<>();
     for (RoomLoad room : core.load().rooms()) {
       lines.addAll(room.lines());
+      sensible += room.sensible().at(hour);
+      latent += room.latent().at(hour);
     }
     lines.sort(Comparator.comparingDouble((Line line) -> -heat(line, hour)));
     List<List<String>> rows = new ArrayList<>();
@@ -49,10 +53,18 @@ final class TableText {
               line.name(),
               bare(Kind.POWER, line.sensible().at(hour), units),
               bare(Kind.POWER, line.latent().at(hour), units),
-              total > 0 ? Math.round(100 * heat(line, hour) / total) + " %" : "",
+              total > 0 ? share(heat(line, hour) / total) : "",
               line.area() > 0 ? bare(Kind.AREA, line.area(), units) : "",
               line.uFactor() > 0 ? bare(Kind.U_FACTOR, line.uFactor(), units) : ""));
     }
+    rows.add(
+        List.of(
+            "All together",
+            bare(Kind.POWER, sensible, units),
+            bare(Kind.POWER, latent, units),
+            total > 0 ? "100 %" : "",
+            "",
+            ""));
     return new Table(
         List.of(
             "From",
@@ -64,6 +76,10 @@ final class TableText {
         rows);
   }
 
+  private static String share(double part) {
+    return (Math.round(100 * part) + " %").replace('-', '−');
+  }
+
   private static String head(String words, Kind kind, UnitSystem units) {
     return words + "\n" + Quantities.unit(kind, units);
   }
@@ -72,7 +88,8 @@ final class TableText {
   private static String bare(Kind kind, double si, UnitSystem units) {
     String text = Quantities.show(kind, si, units);
     String unit = Quantities.unit(kind, units);
-    return text.endsWith(unit) ? text.substring(0, text.length() - unit.length()).strip() : text;
+    return (text.endsWith(unit) ? text.substring(0, text.length() - unit.length()).strip() : text)
+        .replace('-', '−');
   }
 
   private static double heat(Line line, int hour) {

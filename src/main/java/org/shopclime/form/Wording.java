@@ -81,6 +81,9 @@ interface Wording {
       @Override
       public String write(Object value, UnitSystem units) {
         double si = (Double) value;
+        if (si == 0 && say.zeroIsUnsaid()) {
+          return "";
+        }
         return say.kind() == Kind.DURATION && say.max() <= HOUR
             ? FormText.minutes(si, units)
             : FormText.figure(say.kind(), si, units);
@@ -88,6 +91,9 @@ interface Wording {
 
       @Override
       public Read read(String text, String stood, UnitSystem units) {
+        if (text.isBlank() && say.zeroIsUnsaid()) {
+          return Read.of(0.0);
+        }
         Reading reading = ShopParts.read(say, FormText.withUnit(text, stood), units);
         return reading instanceof Reading.Good good
             ? Read.of(good.si())

@@ -11,6 +11,8 @@ import org.shopclime.run.YearResult;
  * The unit run by one habit or another, through the same year.
  *
  * @param away temperature held outside of work where it is set back, °C
+ * @param awayAsked what the owner set for it, °C; lower than the other where that is too near to
+ *     the wished temperature
  * @param morning the hot day's morning after days off, which the lead is taken from
  * @param leadHours whole hours before work at which the wished temperature is asked for
  * @param hotWeek first hour of the hottest week, 0 to 8,759
@@ -22,6 +24,7 @@ import org.shopclime.run.YearResult;
  */
 public record HabitAnswer(
     double away,
+    double awayAsked,
     PullDown morning,
     int leadHours,
     int hotWeek,

@@ -32,10 +32,7 @@ import org.shopclime.shop.Work;
  */
 final class Habits {
 
-  /** Held outside of work where the unit is set back, °C: 85 °F (common practice). */
-  static final double AWAY = (85 - 32) / 1.8;
-
-  /** How much above the wished temperature that is at least, K: 5 °F. */
+  /** How much above the wished temperature the unit is set back at least, K: 5 °F. */
   private static final double LEAST = 5 / 1.8;
 
   private static final Set<DayOfWeek> WEEKEND = Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
@@ -74,7 +71,7 @@ final class Habits {
     if (morning.isEmpty()) {
       return Optional.empty();
     }
-    double away = Math.max(AWAY, described.cooledTo(unit.room()) + LEAST);
+    double away = Math.max(shop.work().setBackTo(), described.cooledTo(unit.room()) + LEAST);
     double lead =
         morning.get().lead().isPresent()
             ? morning.get().lead().getAsInt() * 60.0
@@ -94,6 +91,7 @@ final class Habits {
     return Optional.of(
         new HabitAnswer(
             away,
+            shop.work().setBackTo(),
             morning.get(),
             leadHours,
             YearWeeks.hottest(weather),

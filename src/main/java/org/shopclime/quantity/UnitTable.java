@@ -455,25 +455,16 @@ final class UnitTable {
                 unit(" MWh", n(1000), ONE, 0, 2, "mwh"), unit(" Wh", ONE, n(1000), 0, 0, "wh"))));
     BigDecimal kilowattHour = HOUR.multiply(n(1000));
     List<Unit> prices =
-        List.of(unit(" $/kWh", ONE, ONE, 0, 3, "$/kwh", "dollars/kwh", "dollar/kwh", "usd/kwh"));
+        List.of(
+            unit(" c/kWh", ONE, n(100), 0, 2, "c/kwh", "ct/kwh", "¢/kwh", "cents/kwh", "cent/kwh"));
     table.put(
         Kind.ENERGY_PRICE,
         new Entry(
-            "a price of electricity, such as \"0.15 $/kWh\" or \"15 c/kWh\"",
+            "a price of electricity, such as \"15 c/kWh\" or \"0.15 $/kWh\"",
             prices,
             prices,
             List.of(
-                unit(
-                    " c/kWh",
-                    ONE,
-                    n(100),
-                    0,
-                    1,
-                    "c/kwh",
-                    "ct/kwh",
-                    "¢/kwh",
-                    "cents/kwh",
-                    "cent/kwh"),
+                unit(" $/kWh", ONE, ONE, 0, 3, "$/kwh", "dollars/kwh", "dollar/kwh", "usd/kwh"),
                 unit(" $/MWh", ONE, n(1000), 0, 1, "$/mwh"))));
     List<Unit> therms =
         List.of(unit(" $/therm", kilowattHour, BTU.multiply(n(100_000)), 0, 2, "$/therm"));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shopclime.airline.AirCompressor;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.Criterion;
 import org.shopclime.airline.Hazard;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.Placement;
@@ -37,14 +38,72 @@ public final class AirReasons {
   }
 
   /**
-   * Why each place stands where it does.
+   * Why each place stands where it does; neighbors that the same thing put there share a sentence.
    *
-   * @return a sentence for each, the best first
+   * @return sentences, the best first
    */
   public List<String> lines() {
-    return answer.places().stream()
-        .map(place -> heading(place) + ": " + why(place))
-        .collect(Collectors.toList());
+    List<List<PlaceAnswer>> groups = new ArrayList<>();
+    for (PlaceAnswer place : answer.places()) {
+      if (groups.isEmpty() || !isLike(place, groups.get(groups.size() - 1).get(0))) {
+        groups.add(new ArrayList<>());
+      }
+      groups.get(groups.size() - 1).add(place);
+    }
+    List<String> all = new ArrayList<>();
+    for (List<PlaceAnswer> group : groups) {
+      PlaceAnswer first = group.get(0);
+      all.add(group.size() == 1 ? heading(first) + ": " + reason(first) + "." : together(group));
+    }
+    return all;
+  }
+
+  /** Whether two places are told against the same one for the same reason; never the best. */
+  private static boolean isLike(PlaceAnswer one, PlaceAnswer other) {
+    Ranking.Reason reason = one.ranked().reason();
+    return one.ranked().rank().orElse(1) > 1
+        && other.ranked().rank().orElse(1) > 1
+        && reason.criterion() != Criterion.SAFETY
+        && reason.criterion() == other.ranked().reason().criterion()
+        && reason.against().equals(other.ranked().reason().against());
+  }
+
+  /** Several places below the same one. */
+  private String together(List<PlaceAnswer> group) {
+    Ranking.Reason reason = group.get(0).ranked().reason();
+    String other = "\"" + Shown.line(reason.against().orElseThrow()) + "\"";
+    String its = degrees(reason.other());
+    String why =
+        switch (reason.criterion()) {
+          case SAFETY -> throw new IllegalStateException("told one by one");
+          case PLACE_LIMIT ->
+              ", where it is "
+                  + its
+                  + ", because their place gets hotter than the "
+                  + limit()
+                  + " the machine takes: ";
+          case SHOP_HOLDS ->
+              ", with which the shop reaches " + its + ", because the unit does not hold it: ";
+          case DRY_LINE ->
+              ", where water drops out only below "
+                  + its
+                  + ", because it drops out in their line sooner: ";
+          case ENERGY ->
+              ", which takes "
+                  + AirlineWords.kilowattHours(reason.other())
+                  + " a day with the unit's, because they take more electricity: ";
+        };
+    String each =
+        group.stream()
+            .map(place -> heading(place) + " " + figure(place.ranked().reason()))
+            .collect(Collectors.joining("; "));
+    return "Below " + other + why + each + ".";
+  }
+
+  private String figure(Ranking.Reason reason) {
+    return reason.criterion() == Criterion.ENERGY
+        ? AirlineWords.kilowattHours(reason.own())
+        : degrees(reason.own());
   }
 
   /** Rank and name, such as "1. Loft"; a dash where there is no rank. */

@@ -35,10 +35,7 @@ public final class AirlineText {
     places(text, answer, units);
     text.append("\nWhy they stand so\n");
     AirReasons reasons = new AirReasons(answer, units);
-    for (PlaceAnswer place : answer.places()) {
-      TextLines.wrapped(
-          text, "- ", place.ranked().place().name() + ": " + reasons.reason(place) + ".");
-    }
+    reasons.lines().forEach(line -> TextLines.wrapped(text, "- ", line));
     String best = answer.places().get(0).ranked().place().name();
     changes(
         text,
@@ -59,7 +56,9 @@ public final class AirlineText {
         .append(Shown.temperatureUnit(units))
         .append(", ")
         .append(Shown.heatUnit(units))
-        .append(", grams of water an hour, kWh of the day)\n");
+        .append(", water in ")
+        .append(AirTable.waterUnit(units))
+        .append(", kWh of the day)\n");
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         List.of(
@@ -73,8 +72,8 @@ public final class AirlineText {
               Shown.heat(place.roomLoad(), units),
               degrees(place.indoorPeak(), units),
               answer.shop().unit().isEmpty() ? "–" : place.holds() ? "yes" : "no",
-              Shown.grouped(Math.round(place.tankWater())),
-              Shown.grouped(Math.round(place.lineWater())),
+              AirTable.water(place.tankWater(), units),
+              AirTable.water(place.lineWater(), units),
               degrees(place.pressureDewPoint(), units),
               String.format(
                   Locale.ROOT,
@@ -120,15 +119,23 @@ public final class AirlineText {
       StringBuilder text, String head, List<LineChange> changes, UnitSystem units) {
     text.append('\n').append(head).append('\n');
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "tank g/h", "line g/h", "dryer g/h", "liters a day", "dew pt", "coldest"));
+    rows.add(
+        List.of(
+            "water in " + AirTable.waterUnit(units),
+            "tank",
+            "line",
+            "dryer",
+            AirTable.drainUnit(units) + " a day",
+            "dew pt",
+            "coldest"));
     for (LineChange change : changes) {
       rows.add(
           List.of(
-              AirlineWords.change(change.kind()),
-              Shown.grouped(Math.round(change.tankWater())),
-              Shown.grouped(Math.round(change.lineWater())),
-              Shown.grouped(Math.round(change.dryerWater())),
-              String.format(Locale.ROOT, "%.1f", change.litresToDrain()),
+              AirTable.change(change.kind(), units),
+              AirTable.water(change.tankWater(), units),
+              AirTable.water(change.lineWater(), units),
+              AirTable.water(change.dryerWater(), units),
+              String.format(Locale.ROOT, "%.1f", AirTable.drained(change.litresToDrain(), units)),
               Shown.temperature(change.pressureDewPoint(), units),
               Shown.temperature(change.coldestStretch(), units)));
     }

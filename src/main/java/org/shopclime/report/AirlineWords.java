@@ -13,6 +13,7 @@ import org.shopclime.airline.Placement;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CompressedAir;
 
 /** Sentences about the places of a compressor and its line. */
 public final class AirlineWords {
@@ -96,8 +97,11 @@ public final class AirlineWords {
                     + place.ranked().place().name()
                     + ". But there it gets "
                     + Shown.temperature(place.placePeak(), units)
-                    + ", too hot for the machine; larger openings or a stronger fan than assumed"
-                    + " bring it nearer to the outdoor air.")
+                    + ", too hot for the machine; "
+                    + (place.placement().kind() == Placement.Kind.OPEN_ROOF
+                        ? "more free space around it brings"
+                        : "larger openings or a stronger fan than assumed bring")
+                    + " it nearer to the outdoor air.")
         .orElse("");
   }
 
@@ -118,10 +122,10 @@ public final class AirlineWords {
   }
 
   private String line(PlaceAnswer place) {
-    String grams = grams(place.tankWater()) + " of water an hour drop out at the machine";
+    String tank = water(place.tankWater()) + " of water an hour drop out at the machine";
     return place.pressureDewPoint() < place.coldestStretch()
-        ? grams + " and none in the line"
-        : grams + " and " + grams(place.lineWater()) + " in the line, which is wet";
+        ? tank + " and none in the line"
+        : tank + " and " + water(place.lineWater()) + " in the line, which is wet";
   }
 
   /** Electricity of a day as "9.6 kWh". */
@@ -129,12 +133,9 @@ public final class AirlineWords {
     return String.format(java.util.Locale.ROOT, "%.1f kWh", kilowattHours);
   }
 
-  /** Water as "34 g" or, for an inch-pound reader, fluid ounces beside it. */
-  String grams(double grams) {
-    String metric = Shown.grouped(Math.round(grams)) + " g";
-    return units == UnitSystem.SI
-        ? metric
-        : metric + String.format(java.util.Locale.ROOT, " (%.1f fl oz)", grams / 29.57);
+  /** Water as "34 g" or, for an inch-pound reader, "1.1 fl oz": the unit of the tables. */
+  private String water(double grams) {
+    return AirTable.water(grams, units) + (units == UnitSystem.SI ? " g" : " fl oz");
   }
 
   /** What a change of the line is called. */
@@ -245,16 +246,38 @@ public final class AirlineWords {
               + Shown.temperature(HOTTEST, units)
               + " would get hotter still; the machine switches off long before.");
     }
-    if (answer.places().stream()
-        .anyMatch(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)) {
-      all.add(
-          "Under an open roof it is taken as "
-              + Shown.difference(Placement.OPEN_ROOF_RISE, units)
-              + " warmer than outdoors, whatever the wind and the sun on the roof.");
-    }
+    answer.places().stream()
+        .filter(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)
+        .forEach(each -> all.add(openRoof(each)));
     all.add(
         "Noise is not computed. Closets have no leaks but their vents, no wind helps them, and"
             + " grilles count by their free area: a louver leaves about half of its size.");
     return all;
+  }
+
+  /** How warm it is taken to be under an open roof, who says so, and what of it decides. */
+  private String openRoof(PlaceAnswer place) {
+    double rise = place.placement().openRise();
+    String whose =
+        rise == CompressedAir.OPEN_ROOF_RISE
+            ? "the usual figure, as the shop gives no other"
+            : "as the shop's description says";
+    double most = rise + AirCompressor.MOST_AMBIENT - place.placePeak();
+    String limit = Shown.temperature(AirCompressor.MOST_AMBIENT, units);
+    String where =
+        most > 0
+            ? "From "
+                + Shown.fineDifference(most, units)
+                + " warmer on it is hotter there than the "
+                + limit
+                + " the machine takes: hold a thermometer there on a hot day."
+            : "The outdoor air alone is hotter than the " + limit + " the machine takes.";
+    return "Under an open roof it is taken as "
+        + Shown.fineDifference(rise, units)
+        + " warmer than outdoors ("
+        + whose
+        + "; field \"Open roof outdoors, warmer by\", air.openRoofRise), whatever the wind and the sun"
+        + " on the roof. "
+        + where;
   }
 }

@@ -26,6 +26,9 @@ public final class HabitText {
   /** A month that draws less than this part of the year's energy is one without cooling. */
   private static final double HARDLY = 0.03;
 
+  /** Less is the same temperature, K. */
+  private static final double SAME = 0.05;
+
   private final HabitAnswer answer;
   private final UnitSystem units;
   private final HabitYear always;
@@ -143,6 +146,14 @@ public final class HabitText {
             + "; off then, "
             + energy(demand)
             + ".";
+    if (answer.away() > answer.awayAsked() + SAME) {
+      told +=
+          " You set it back to "
+              + Shown.temperature(answer.awayAsked(), units)
+              + "; as that is too near to the wished temperature, "
+              + Shown.temperature(answer.away(), units)
+              + " was taken.";
+    }
     double saved = back.kilowattHours() - demand.kilowattHours();
     return Math.abs(saved) <= ALIKE * demand.kilowattHours()
         ? told

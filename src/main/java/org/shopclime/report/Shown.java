@@ -15,7 +15,7 @@ final class Shown {
   private static final double TEN = 10;
 
   private static final Pattern UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|[WKV]\\b|[ap]m\\b))");
+      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|fl oz|[WKV]\\b|[ap]m\\b))|(?<=\\d fl) (?=oz)");
 
   private Shown() {}
 
@@ -24,7 +24,7 @@ final class Shown {
     if (!Double.isFinite(celsius)) {
       return "–";
     }
-    return Quantities.show(Kind.TEMPERATURE, whole(celsius, units), units);
+    return Quantities.show(Kind.TEMPERATURE, whole(celsius, units) + 0.0, units).replace('-', '−');
   }
 
   /** Two temperatures, °C, as "81–84 °F"; one if they read alike. */
@@ -44,15 +44,26 @@ final class Shown {
     return Quantities.show(Kind.TEMPERATURE_DIFFERENCE, rounded + 0.0, units).replace('-', '−');
   }
 
+  /** The same to a tenth of a degree, for small ones that decide: "3.6 °F". */
+  static String fineDifference(double kelvin, UnitSystem units) {
+    double rounded =
+        units == UnitSystem.SI
+            ? Math.rint(kelvin * TEN) / TEN
+            : Units.kelvinDifference(Math.rint(Units.fahrenheitDifference(kelvin) * TEN) / TEN);
+    return Quantities.show(Kind.TEMPERATURE_DIFFERENCE, rounded + 0.0, units).replace('-', '−');
+  }
+
   /** A heat flow or capacity, W, to the nearest 100 BTU/h (10 below 1,000) or 10 W. */
   static String power(double watts, UnitSystem units) {
     if (units == UnitSystem.SI) {
-      return Quantities.show(Kind.POWER, Math.rint(watts / TEN) * TEN + 0.0, units);
+      return Quantities.show(Kind.POWER, Math.rint(watts / TEN) * TEN + 0.0, units)
+          .replace('-', '−');
     }
     double btuh = Units.btuh(watts);
     double step = Math.abs(btuh) >= TEN * HUNDRED ? HUNDRED : TEN;
     return Quantities.show(
-        Kind.POWER, Units.wattsFromBtuh(Math.rint(btuh / step) * step + 0.0), units);
+            Kind.POWER, Units.wattsFromBtuh(Math.rint(btuh / step) * step + 0.0), units)
+        .replace('-', '−');
   }
 
   /** A heat flow as in tables: a whole number without its unit; a true minus is not overlooked. */

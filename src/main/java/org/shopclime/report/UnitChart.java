@@ -45,6 +45,8 @@ public final class UnitChart {
   /** Height of a line of small letters and its room. */
   private static final double LINE = 20;
 
+  private static final String WARMS = "below this it blows in air warmer than wished";
+
   private final UnitSight sight;
   private final SizeAnswer answer;
   private final UnitSystem units;
@@ -83,7 +85,9 @@ public final class UnitChart {
   private XYPlot heat() {
     XYPlot plot = panel("Heat, " + Shown.heatUnit(units));
     curve(plot, "Heat it can take out", UnitPoint::sensible, BOLD, look.indoor());
-    curve(plot, "Heat and moisture it can take out", UnitPoint::total, PLAIN, look.moisture());
+    if (!blows()) { // a cooler with wet pads takes no moisture out
+      curve(plot, "Heat and moisture it can take out", UnitPoint::total, PLAIN, look.moisture());
+    }
     if (!sight.loads().isEmpty()) {
       XYSeries loads = new XYSeries("Heat to take out in the worst working hour", false);
       for (UnitSight.LoadPoint load : sight.loads()) {
@@ -134,7 +138,35 @@ public final class UnitChart {
               marker.setLabelOffset(new RectangleInsets(3, 4, LINE, 4));
             });
     ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
+    if (blows()) {
+      frame(plot);
+    }
     return plot;
+  }
+
+  private boolean blows() {
+    return answer.shop().unit().map(unit -> unit.isEvaporative()).orElse(false);
+  }
+
+  /**
+   * A cooler with wet pads gives several times the load in mild air, and warms the room by as much
+   * in hot damp air: what is near the load is drawn.
+   */
+  private void frame(XYPlot plot) {
+    double load =
+        Math.max(
+            Math.abs(sight.at(answer.core().hotDay().peak()).sensible()),
+            sight.loads().stream().mapToDouble(each -> each.sensible()).max().orElse(0));
+    double least = sight.curve().stream().mapToDouble(UnitPoint::sensible).min().orElse(0);
+    double most = sight.curve().stream().mapToDouble(UnitPoint::sensible).max().orElse(0);
+    double low = Math.max(Math.min(least, 0), -load);
+    double high = Math.max(Math.min(most, 3 * load), load) * 1.05;
+    plot.getRangeAxis().setRange(Shown.flow(low * 1.05, units), Shown.flow(high, units));
+    if (low < 0) {
+      ValueMarker zero = new ValueMarker(0, look.ink(), ChartStyle.line(1));
+      plot.addRangeMarker(zero, Layer.BACKGROUND);
+      label(zero, WARMS, RectangleAnchor.BOTTOM_LEFT, TextAnchor.TOP_LEFT);
+    }
   }
 
   private XYPlot power() {
@@ -241,6 +273,19 @@ public final class UnitChart {
     marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
   }
 
+  /** What a unit takes out of the room, or brings into it. */
+  private static String given(UnitPoint then, UnitSystem units) {
+    String heat = Shown.power(Math.abs(then.sensible()), units) + " of heat";
+    String water = Shown.power(Math.abs(then.latent()), units) + " of moisture";
+    if (then.sensible() < 0) {
+      return "brings in "
+          + heat
+          + ", as what it blows is warmer than that"
+          + (then.latent() < 0 ? ", with " + water : "");
+    }
+    return "takes out " + heat + (then.latent() < 0 ? ", brings in " + water : " and " + water);
+  }
+
   private double degrees(double celsius) {
     return Shown.degrees(celsius, units);
   }
@@ -264,11 +309,9 @@ public final class UnitChart {
             + Shown.temperature(sight.dewPoint(), units)
             + ") and "
             + Shown.temperature(peak, units)
-            + " outdoors, the hot day's hottest hour, the unit takes out "
-            + Shown.power(then.sensible(), units)
-            + " of heat and "
-            + Shown.power(then.latent(), units)
-            + " of moisture, and draws "
+            + " outdoors, the hot day's hottest hour, the unit "
+            + given(then, units)
+            + ", and draws "
             + Shown.grouped(Math.round(then.power() / 10) * 10)
             + " W.");
     if (!sight.loads().isEmpty()) {

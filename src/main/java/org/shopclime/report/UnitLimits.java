@@ -26,6 +26,14 @@ public final class UnitLimits {
   }
 
   private static List<String> lines(SizeAnswer answer, CoolingUnit unit, UnitSystem units) {
+    if (unit.isEvaporative()) {
+      return List.of(
+          "Airflow and pads are as you typed them; no maker's data are used. The air leaves the pads"
+              + " that part of the way from its temperature to its wet bulb; the picture takes the"
+              + " moisture of the hot day's air at all temperatures.",
+          "Not counted: wear, dried or clogged pads, hard water. As much air must leave as it blows"
+              + " in: a window or door stands open while it runs.");
+    }
     List<String> lines = new ArrayList<>();
     lines.add(
         "Capacity and efficiency are those you typed from the label; no maker's data are used. How"

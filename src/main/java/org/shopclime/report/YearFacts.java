@@ -230,12 +230,11 @@ final class YearFacts {
         + kwh(drawn)
         + " of electricity"
         + String.format(Locale.ROOT, ", %.1f kWh for each. ", given / drawn)
-        + help(room);
+        + help(HeaterHelp.of(year, room), units);
   }
 
   /** When a heater helps the heat pump. */
-  private String help(int room) {
-    HeaterHelp help = HeaterHelp.of(year, room);
+  static String help(HeaterHelp help, UnitSystem units) {
     if (help.hours() == 0) {
       return "No heater has to help it.";
     }
@@ -250,7 +249,12 @@ final class YearFacts {
     return text
         + (help.rising() > help.heat() / 2
             ? "; most of that as the room is warmed up again after a set-back or a time off."
-            : ".");
+            : ".")
+        + (help.rising() > 0
+            ? " That is more than it need be: the room is reckoned as warm within the hour it is"
+                + " asked for. Switched on sooner, or left to warm up slowly, the heat pump gives"
+                + " more of it and the heater less."
+            : "");
   }
 
   /** What a dehumidifier draws and takes out; nothing of rooms without one. */

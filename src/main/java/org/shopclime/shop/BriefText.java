@@ -57,7 +57,7 @@ final class BriefText {
       return Optional.of("one of " + quoted(Words.all(Leakage.Grade.class)));
     }
     if (type == Electricity.class) {
-      return Optional.of("\"" + AVERAGE + "\", a price such as \"0.15 $/kWh\"");
+      return Optional.of("\"" + AVERAGE + "\", a price such as \"15 c/kWh\"");
     }
     if (type == HeatSource.class) {
       return Optional.of("\"" + ELECTRIC + "\"");

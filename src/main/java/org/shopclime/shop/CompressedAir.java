@@ -21,6 +21,8 @@ import org.shopclime.quantity.Kind;
  * @param closetWidth width of a closet for it, m
  * @param closetDepth depth of that closet, m
  * @param closetHeight height of that closet, m
+ * @param openRoofRise how much warmer than the air outdoors it is around the machine under an open
+ *     roof, K
  * @param fumes whether solvent fumes or powder hang in the air of the room
  * @param flame whether a flame or things that burn are where it would stand in the room
  */
@@ -102,6 +104,18 @@ public record CompressedAir(
         double closetDepth,
     @Say(label = "Closet height", kind = Kind.LENGTH, min = 1, max = 6, otherwise = "8 ft")
         double closetHeight,
+    @Say(
+            label = "Open roof outdoors, warmer by",
+            help =
+                "Than the outdoor air, around the running machine: {3.6 °F|2 K} free on all sides, more"
+                    + " near a wall or under sun-hot sheet metal; a thermometer there tells.",
+            kind = Kind.TEMPERATURE_DIFFERENCE,
+            min = 0.1,
+            max = 30,
+            usualMin = 1,
+            usualMax = 12,
+            otherwise = "2 K")
+        double openRoofRise,
     @Say(
             label = "Fumes or powder in the room",
             help = "Solvent, spray or powder where a motor would spark.",
@@ -190,6 +204,14 @@ public record CompressedAir(
     }
   }
 
+  /**
+   * How much warmer than the air outdoors it is under an open roof unless the owner says otherwise,
+   * K. By pencil: 2,500 W of a 5 hp machine warm air that drifts at 0.5 m/s through 4 x 6 ft, 1.14
+   * kg/m³, by 2 K. Nearer to a wall, or under a low roof of sheet metal in the sun, it is more:
+   * common practice is to keep a foot or more free on all sides.
+   */
+  public static final double OPEN_ROOF_RISE = 2;
+
   private static final double FOOT = 0.3048;
 
   /**
@@ -212,6 +234,7 @@ public record CompressedAir(
         5 * FOOT,
         4 * FOOT,
         8 * FOOT,
+        OPEN_ROOF_RISE,
         YesNo.NO,
         YesNo.NO);
   }

@@ -35,11 +35,13 @@ public record CoolingUnit(
         UnitKind kind,
     @Say(
             label = "Rated capacity",
-            help = "The BTU/h on the label; nothing for an evaporative cooler.",
+            help =
+                "The {BTU/h|watts or BTU/h} on the label; leave empty for an evaporative cooler.",
             kind = Kind.POWER,
             max = 100000,
             usualMin = 1400,
             usualMax = 11000,
+            zeroIsUnsaid = true,
             otherwise = "0 W")
         double capacity,
     @Say(

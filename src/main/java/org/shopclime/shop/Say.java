@@ -71,6 +71,13 @@ public @interface Say {
   String otherwise() default "";
 
   /**
+   * Whether 0 stands for nothing said, so that a person sees an empty field.
+   *
+   * @return true if 0 is no figure
+   */
+  boolean zeroIsUnsaid() default false;
+
+  /**
    * For a {@link Span}: what "don't know" means, as three texts low, likely, high; empty where it
    * may not be unknown.
    *

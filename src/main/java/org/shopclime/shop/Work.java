@@ -1,6 +1,7 @@
 package org.shopclime.shop;
 
 import org.shopclime.quantity.Kind;
+import org.shopclime.quantity.Units;
 
 /**
  * When work goes on.
@@ -10,6 +11,7 @@ import org.shopclime.quantity.Kind;
  * @param clock whether the wall clock follows daylight saving
  * @param winterTemperature room temperature a heater must hold, °C
  * @param airSpeed air speed at the worker, m/s
+ * @param setBackTo temperature the unit holds outside of work where it is set back, °C
  */
 public record Work(
     @Say(
@@ -47,13 +49,28 @@ public record Work(
             max = 5,
             usualMax = 3,
             otherwise = "0.3 m/s")
-        double airSpeed) {
+        double airSpeed,
+    @Say(
+            label = "Unit set back to",
+            help =
+                "Outside of work, where the habits of leaving it on, setting it back and switching it"
+                    + " off are compared; at least {5 °F|2.8 K} above the wished temperature.",
+            kind = Kind.TEMPERATURE,
+            min = 15,
+            max = 60,
+            usualMin = 24,
+            usualMax = 38,
+            otherwise = "85 °F")
+        double setBackTo) {
 
   /** Still indoor air, m/s (common practice). */
   private static final double STILL = 0.3;
 
+  /** Where a unit is set back, °C: 85 °F (common practice). */
+  private static final double USUAL_SET_BACK = Units.celsius(85);
+
   /**
-   * Work in still air.
+   * Work in still air, the unit set back as is usual.
    *
    * @param hours days and hours of work, wall clock
    * @param pullDown time allowed after the start until the set point must hold, s
@@ -61,6 +78,6 @@ public record Work(
    * @param winterTemperature room temperature a heater must hold, °C
    */
   public Work(Schedule hours, double pullDown, Clock clock, double winterTemperature) {
-    this(hours, pullDown, clock, winterTemperature, STILL);
+    this(hours, pullDown, clock, winterTemperature, STILL, USUAL_SET_BACK);
   }
 }

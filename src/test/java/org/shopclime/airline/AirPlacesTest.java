@@ -124,6 +124,18 @@ class AirPlacesTest {
     assertThat(places.get(Placement.Kind.FAN_OUTDOORS).winterHeat()).isBetween(-2200.0, -400.0);
   }
 
+  /** The owner's rise under the open roof is the place's, and can take the first rank from it. */
+  @Test
+  void theOwnersRiseUnderAnOpenRoofDecides() {
+    Shop shop = withCompressor(2, 0.33);
+    PlaceAnswer usual = places(shop).get(Placement.Kind.OPEN_ROOF);
+    PlaceAnswer near = places(with(shop, "openRoofRise", 8.0)).get(Placement.Kind.OPEN_ROOF);
+    assertThat(near.placePeak()).isCloseTo(usual.placePeak() + 6, within(1e-9));
+    assertThat(usual.ranked().rank()).contains(1);
+    // 37.2 °C and 8 K are more than the 40 °C the machine takes.
+    assertThat(near.ranked().rank().orElseThrow()).isGreaterThan(1);
+  }
+
   /** Only what stands about as cold as outdoors, and only where it freezes. */
   @Test
   void frostIsToldOfColdPlaces() {

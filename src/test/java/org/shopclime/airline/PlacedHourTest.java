@@ -92,6 +92,13 @@ class PlacedHourTest {
     PlacedHour open = hours.get(Placement.Kind.OPEN_ROOF);
     assertThat(open.place().dryBulb()).isCloseTo(HOT.outdoors().dryBulb() + 2, within(1e-9));
     assertThat(open.closet().orElseThrow().toRoom()).isZero();
+    // Twice the rise: as much heat goes off with about half of the air.
+    Placement near = Placement.usual().get(Placement.usual().size() - 1).withOpenRise(4);
+    PlacedHour warmer = PlacedHour.pencil(near, LINE, BLASTING, HOT, COLDEST);
+    assertThat(warmer.place().dryBulb()).isCloseTo(HOT.outdoors().dryBulb() + 4, within(1e-9));
+    double drift = open.closet().orElseThrow().draught().dryAir();
+    assertThat(warmer.closet().orElseThrow().draught().dryAir())
+        .isBetween(0.45 * drift, 0.55 * drift);
     assertThat(open.roomHeat()).isLessThan(hours.get(Placement.Kind.LEAN_TO).roomHeat());
     // By pencil: 40.9 W/K to 46.7 °C, vents 117 W/K to 36.7 °C, 2400 W: 54.3 °C.
     assertThat(celsius(hours, Placement.Kind.LEAN_TO)).isCloseTo(54.3, within(2.0));
@@ -124,7 +131,8 @@ class PlacedHourTest {
             Placement.Kind.OUTDOOR_LOOP,
             Optional.of(Closet.corner(Closet.INSULATED_PARTITION)),
             Venting.fan(Side.OUTDOORS, Side.OUTDOORS, 0.15),
-            Intake.PLACE);
+            Intake.PLACE,
+            2);
     PlacedHour pencil = PlacedHour.pencil(loop, LINE, BLASTING, HOT, COLDEST);
     PlacedHour known = PlacedHour.known(pencil.place(), Intake.PLACE, LINE, BLASTING, HOT, COLDEST);
     assertThat(known.line()).isEqualTo(pencil.line());

@@ -37,6 +37,13 @@ class BadInputTest {
         "size --report>size --report: found nothing; takes DIR",
         "example barn>example: found \"barn\"; takes one of \"bare-studs\", \"insulated\","
             + " \"insulated-foam-door\", \"oven-day\", \"powder-day\"",
+        "example --list barn>example --list: found \"barn\"; takes no name: it lists all of them",
+        "example --list insulated>example --list: found \"insulated\"; takes no name: it lists all of"
+            + " them",
+        "places mobile --all --limit 3>places --limit: found \"3\" beside --all; takes one of the"
+            + " two, not both",
+        "size @shop.json>@shop.json: found no file; takes a shop file that can be read",
+        "size --units ip --units si>size --units: found it more than once; takes it once",
         "tables here>tables: found nothing; takes OUTFOLDER",
         "form>form: found no display; takes a display to open a window on; size needs none"
       },
@@ -44,6 +51,20 @@ class BadInputTest {
       maxCharsPerColumn = 400)
   void wordsOfTheCommandLine(String words, String line) {
     refused(CommandsTest.run(words.split(" ")), line);
+  }
+
+  /** What changes nothing is said; the answer is the same. */
+  @Test
+  void unitsBesideJsonAreNotIgnoredInSilence() {
+    CommandsTest.Outcome plain = CommandsTest.run("places", "mobile", "--json");
+    CommandsTest.Outcome asked = CommandsTest.run("places", "mobile", "--json", "--units", "si");
+    assertThat(plain.err()).isEmpty();
+    assertThat(asked.out()).isEqualTo(plain.out());
+    assertThat(asked.code()).isZero();
+    assertThat(asked.err().lines().toList())
+        .containsExactly(
+            "places --units: changes nothing beside --json, whose keys end in their units");
+    assertThat(CommandsTest.run("places", "mobile", "--units", "si").err()).isEmpty();
   }
 
   @Test

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
+import org.shopclime.shop.CompressedAir;
+import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
@@ -29,6 +31,19 @@ class WordingTest {
 
   private static Wording.Read read(Wording wording, String text) {
     return wording.read(text, "", UnitSystem.INCH_POUND);
+  }
+
+  /** An evaporative cooler has no rated capacity: the field is empty, not "0 BTU/h". */
+  @Test
+  void whatIsNotSetIsEmpty() {
+    Wording capacity = of(CoolingUnit.class, "capacity");
+    assertThat(capacity.write(0.0, UnitSystem.INCH_POUND)).isEmpty();
+    assertThat(capacity.write(0.0, UnitSystem.SI)).isEmpty();
+    assertThat(read(capacity, " ").value()).contains(0.0);
+    assertThat(capacity.write(3500.0, UnitSystem.SI)).isEqualTo("3,500 W");
+    // No metal pipe is a length, too.
+    assertThat(of(CompressedAir.class, "dropLeg").write(0.0, UnitSystem.INCH_POUND))
+        .isEqualTo("0 ft");
   }
 
   @Test

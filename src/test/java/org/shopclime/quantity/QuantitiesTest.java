@@ -365,7 +365,7 @@ class QuantitiesTest {
         "MONEY | 1234.4 | $1,234 | $1,234",
         "MONEY | -5 | -5 $ | -5 $",
         "ENERGY | 1234.4 | 1,234 kWh | 1,234 kWh",
-        "ENERGY_PRICE | 0.1504 | 0.15 $/kWh | 0.15 $/kWh",
+        "ENERGY_PRICE | 0.1504 | 15.04 c/kWh | 15.04 c/kWh",
         "HEAT_PRICE | 0.1 | 2.93 $/therm | 2.93 $/therm",
         "LIQUID_PRICE | 1000 | 3.79 $/gal | 3.79 $/gal",
         "DEMAND_PRICE | 8 | 8 $/kW | 8 $/kW",

@@ -14,6 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.Placement;
 import org.shopclime.quantity.UnitSystem;
 import org.w3c.dom.Document;
@@ -75,6 +76,19 @@ class AirReportTest {
     assertThat(rows("air-line.csv")).hasSize(1 + 2 * ANSWER.changes().size());
   }
 
+  /** Text and page tell water in the unit asked for, and lines fit a terminal. */
+  @Test
+  void waterIsToldInTheUnitsAskedFor() {
+    String inch = AirlineText.of(ANSWER, UnitSystem.INCH_POUND);
+    String metric = AirlineText.of(ANSWER, UnitSystem.SI);
+    // 58 g of 29.57 g a fluid ounce.
+    assertThat(inch).contains("fl oz/h", "2.0 fl oz of water an hour", "quarts a day");
+    assertThat(inch).doesNotContainPattern("\\d g\\b|g/h|grams|liters");
+    assertThat(metric).contains("g/h", "58 g of water an hour", "liters a day");
+    assertThat(metric).doesNotContain("fl oz").doesNotContain("quarts");
+    assertThat((inch + metric).lines()).allMatch(line -> line.length() <= 100);
+  }
+
   private List<CSVRecord> rows(String file) throws IOException {
     return CSVFormat.RFC4180.parse(Files.newBufferedReader(folder.resolve(file))).getRecords();
   }
@@ -106,7 +120,18 @@ class AirReportTest {
         .contains("fuel-gas code");
     AirReasons safe = new AirReasons(MadeAir.answer(false), UnitSystem.SI);
     assertThat(safe.hazards()).isEmpty();
-    assertThat(safe.lines()).hasSize(13);
+    // All but the best are told against it: those with a place too hot in one sentence, the others
+    // each, and no name is left out.
+    List<String> lines = safe.lines();
+    String told = String.join("\n", lines);
+    for (PlaceAnswer place : MadeAir.answer(false).places()) {
+      assertThat(told).containsOnlyOnce(AirReasons.heading(place));
+    }
+    assertThat(lines).hasSizeLessThan(6);
+    assertThat(lines.get(0)).startsWith("1. ").contains("ranked above");
+    assertThat(lines.get(lines.size() - 1))
+        .contains("hotter than the 40 °C the machine takes: ")
+        .contains("Loft 61.1 °C");
     assertThat(safe.today().orElseThrow().placement().kind()).isEqualTo(Placement.Kind.IN_ROOM);
   }
 }

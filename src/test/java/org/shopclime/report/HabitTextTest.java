@@ -167,6 +167,35 @@ class HabitTextTest {
     assertThat(text.lines()).noneMatch(line -> line.contains("Sunday"));
   }
 
+  /** The owner's temperature is held, unless it is too near to the wished one: then it is said. */
+  @Test
+  void theOwnersSetBackIsHeld() {
+    HabitAnswer warmer = weekendsSetBackTo((95 - 32) / 1.8);
+    assertThat(warmer.away()).isCloseTo((95 - 32) / 1.8, within(1e-9));
+    HabitAnswer nearer = weekendsSetBackTo((79 - 32) / 1.8);
+    // 78 °F wished and 5 °F more.
+    assertThat(nearer.away()).isCloseTo((83 - 32) / 1.8, within(1e-9));
+    assertThat(nearer.of(Habit.SET_BACK).kilowattHours())
+        .isGreaterThan(1.05 * warmer.of(Habit.SET_BACK).kilowattHours());
+    String said = "You set it back to 79 °F; as that is too near";
+    assertThat(String.join(" ", new HabitText(nearer, UnitSystem.INCH_POUND).lines()))
+        .contains(said);
+    assertThat(String.join(" ", new HabitText(warmer, UnitSystem.INCH_POUND).lines()))
+        .contains("set back to 95 °F")
+        .doesNotContain("You set it back");
+  }
+
+  private static HabitAnswer weekendsSetBackTo(double celsius) {
+    Shop shop = Examples.shop(Examples.USUAL);
+    Schedule hours = ScheduleText.read("Sat-Sun 9:00-17:00").orElseThrow();
+    Object work = ShopParts.with(shop.work(), "hours", hours);
+    return new Yearly(
+            shop.withWork((Work) ShopParts.with((Work) work, "setBackTo", celsius)),
+            Climates.load())
+        .habits(Progress.silent())
+        .orElseThrow();
+  }
+
   /** Asked for alone, the answer is that of the whole year. */
   @Test
   void askedForAloneItIsTheSame() {

@@ -16,12 +16,17 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.shopclime.climate.Climates;
+import org.shopclime.plan.Progress;
 import org.shopclime.plan.Scenario;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.Sizing;
 import org.shopclime.plan.UnitSight;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Pads;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.UnitKind;
 
 /** The unit against outdoor temperature, the days of its cases, and what is said beside them. */
@@ -118,6 +123,39 @@ class UnitChartTest {
     } else {
       assertThat(limits).doesNotContain("six window units");
     }
+  }
+
+  /**
+   * A cooler with wet pads in damp air: at 99 °F and a dew point of some 72 °F it blows in air of
+   * about 85 °F where 78 °F are wished. Its picture stays near the load and its words say so.
+   */
+  @Test
+  void aCoolerWithPadsIsDrawnNearItsLoad() {
+    Shop shop = answer.shop();
+    CoolingUnit unit = shop.unit().orElseThrow().withKind(UnitKind.EVAPORATIVE).withCapacity(0);
+    unit =
+        (CoolingUnit)
+            ShopParts.with(unit, "pads", Optional.of(new Pads(1.4, 0.8, Optional.empty())));
+    SizeAnswer blown =
+        new Sizing(shop.withUnit(Optional.of(unit)), Climates.load())
+            .answer(List.of(), Progress.silent());
+    UnitSight pads = UnitSight.of(blown).orElseThrow();
+    XYPlot heat = panel(UnitChart.of(pads, blown, UnitSystem.SI, LIGHT), 0);
+    assertThat(names(heat, true))
+        .containsExactly(
+            "Heat it can take out",
+            "Heat to take out in the worst working hour",
+            "The same on the hot day");
+    double most = pads.loads().stream().mapToDouble(each -> each.sensible()).max().orElseThrow();
+    assertThat(heat.getRangeAxis().getLowerBound()).isBetween(-1.2 * most, 0.0);
+    assertThat(heat.getRangeAxis().getUpperBound()).isBetween(most, 3.3 * most);
+    assertThat(heat.getRangeMarkers(Layer.BACKGROUND)).hasSize(1);
+    String caption = UnitChart.caption(pads, blown, UnitSystem.INCH_POUND);
+    assertThat(caption).contains("brings in").doesNotContain("-").doesNotContain("takes out −");
+    assertThat(String.join(" ", UnitLimits.lines(blown, UnitSystem.SI)))
+        .contains("pads")
+        .doesNotContain("coil")
+        .doesNotContain("label");
   }
 
   @Test

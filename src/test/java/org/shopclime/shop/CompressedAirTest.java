@@ -3,8 +3,10 @@ package org.shopclime.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shopclime.quantity.Problem;
 
 /** What is said of compressed air in a shop file. */
 class CompressedAirTest {
@@ -30,7 +32,7 @@ class CompressedAirTest {
                 + " \"60 °F\", \"intake\": \"outdoors\", \"aftercooler\": \"yes\", \"dropLeg\":"
                 + " \"25 ft\", \"dryer\": \"refrigerated\", \"closetWidth\": \"6 ft\","
                 + " \"closetDepth\": \"3 ft\", \"closetHeight\": \"7 ft\", \"fumes\": \"yes\","
-                + " \"flame\": \"yes\"},");
+                + " \"flame\": \"yes\", \"openRoofRise\": \"9 °F\"},");
     CompressedAir air = shop.air();
     assertThat(air.stages()).isEqualTo(CompressedAir.PumpStages.TWO);
     assertThat(air.freeAir().orElseThrow()).isCloseTo(15 * 4.719474e-4, within(1e-8));
@@ -39,7 +41,23 @@ class CompressedAirTest {
     assertThat(air.tools().together()).isEqualTo(1800);
     assertThat(air.coldest()).isEqualTo(Optional.of((60 - 32) / 1.8));
     assertThat(air.dryer()).isEqualTo(CompressedAir.AirDryer.REFRIGERATED);
+    // A difference: 9 °F are 5 K, without the 32 of a temperature.
+    assertThat(air.openRoofRise()).isCloseTo(5, within(1e-12));
     ShopReading again = ShopFile.read(ShopFile.write(shop), Stations.any());
     assertThat(((ShopReading.Good) again).shop()).isEqualTo(shop);
+  }
+
+  @Test
+  void riseUnderAnOpenRoofIsADifferenceWithinItsRange() {
+    assertThat(read("").air().openRoofRise()).isEqualTo(2);
+    for (String wrong : List.of("0 K", "-2 K", "40 K", "5 m", "warm")) {
+      String text =
+          DayFile.text()
+              .replaceFirst(
+                  "\"rooms\"", "\"air\": {\"openRoofRise\": \"" + wrong + "\"}, \"rooms\"");
+      List<Problem> problems = ((ShopReading.Bad) ShopFile.read(text, Stations.any())).problems();
+      assertThat(problems).hasSize(1);
+      assertThat(problems.get(0).sentence()).startsWith("air.openRoofRise").contains(wrong);
+    }
   }
 }

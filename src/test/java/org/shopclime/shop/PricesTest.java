@@ -80,7 +80,7 @@ class PricesTest {
     assertThat(prices.ahead()).isEqualTo(new Prices.YearsAhead(12, 0.02, 0.03, 0.25));
     String written = ShopFile.write(shop);
     assertThat(written)
-        .contains("\"$14.5\"", "\"2.9 $/gal\"", "\"0.32 $/kWh\"", "\"1100 kWh\"", "\"june\"");
+        .contains("\"$14.5\"", "\"2.9 $/gal\"", "\"32 c/kWh\"", "\"1100 kWh\"", "\"june\"");
     ShopReading again = ShopFile.read(written, Stations.any());
     assertThat(((ShopReading.Good) again).shop()).isEqualTo(shop);
   }
@@ -89,7 +89,7 @@ class PricesTest {
   void aPriceMayStandAlone() {
     Shop shop = good("{\"electricity\": \"13.9 c/kWh\"}");
     assertThat(shop.prices().electricity()).isEqualTo(new Electricity.Flat(0.139));
-    assertThat(ShopFile.write(shop)).contains("\"prices\": {\"electricity\": \"0.139 $/kWh\"}");
+    assertThat(ShopFile.write(shop)).contains("\"prices\": {\"electricity\": \"13.9 c/kWh\"}");
     assertThat(good("{\"electricity\": \"State average\", \"heater\": \"electric\"}").prices())
         .isEqualTo(Prices.unsaid());
   }
@@ -154,11 +154,11 @@ class PricesTest {
     assertThat(bad("{\"electricity\": \"15 cents\"}"))
         .containsExactly(
             "prices.electricity: found \"15 cents\"; takes \"state average\", a price such as"
-                + " \"0.15 $/kWh\", or an object with \"kind\" and what belongs to it");
+                + " \"15 c/kWh\", or an object with \"kind\" and what belongs to it");
     assertThat(bad("{\"electricity\": \"-0.15 $/kWh\"}"))
         .singleElement()
         .asString()
-        .contains("prices.electricity.price: found \"-0.15 $/kWh\"", "from 0 $/kWh to 5 $/kWh");
+        .contains("prices.electricity.price: found \"-0.15 $/kWh\"", "from 0 c/kWh to 500 c/kWh");
     assertThat(bad("{\"changes\": [{\"change\": \"new roof\", \"cost\": \"$5\"}]}"))
         .singleElement()
         .asString()
@@ -184,6 +184,6 @@ class PricesTest {
         .containsExactly("prices.firstCosts: has no effect without the price of a window unit");
     assertThat(warnings("{\"electricity\": \"60 c/kWh\"}"))
         .containsExactly(
-            "prices.electricity.price: 0.6 $/kWh is unusual; usual is 0.06 $/kWh to 0.5 $/kWh");
+            "prices.electricity.price: 60 c/kWh is unusual; usual is 6 c/kWh to 50 c/kWh");
   }
 }

@@ -1,0 +1,67 @@
+package org.shopclime.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.shopclime.climate.Climates;
+import org.shopclime.load.Line;
+import org.shopclime.load.RoomLoad;
+import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.Sizing;
+import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.Examples;
+
+/** The tables of the form, as text. */
+class TableTextTest {
+
+  /** The last row is the total of its own run; the lines make up the same. */
+  @Test
+  void partsOfTheHeatEndInTheirTotal() {
+    CoreAnswer core = new Sizing(Examples.shop("powder-day"), Climates.load()).core();
+    int hour = core.load().peakHour();
+    double sensible = 0;
+    double latent = 0;
+    double lines = 0;
+    for (RoomLoad room : core.load().rooms()) {
+      sensible += room.sensible().at(hour);
+      latent += room.latent().at(hour);
+      for (Line line : room.lines()) {
+        lines += line.sensible().at(hour) + line.latent().at(hour);
+      }
+    }
+    assertThat(lines).isCloseTo(sensible + latent, within(1e-6));
+    TableText.Table table = TableText.heat(core, UnitSystem.SI);
+    List<String> last = table.rows().get(table.rows().size() - 1);
+    assertThat(last.get(0)).isEqualTo("All together");
+    assertThat(figure(last.get(1))).isCloseTo(sensible, within(0.5));
+    assertThat(figure(last.get(2))).isCloseTo(latent, within(0.5));
+    assertThat(last.get(3)).isEqualTo("100 %");
+    double shown = 0;
+    for (List<String> row : table.rows().subList(0, table.rows().size() - 1)) {
+      shown += figure(row.get(1));
+    }
+    assertThat(shown).as("whole watts").isCloseTo(sensible, within(0.5 * table.rows().size()));
+  }
+
+  /** Figures below nothing have a minus, not a hyphen. */
+  @Test
+  void minusIsAMinus() {
+    CoreAnswer core = new Sizing(Examples.shop("insulated-foam-door"), Climates.load()).core();
+    List<String> figures =
+        TableText.heat(core, UnitSystem.INCH_POUND).rows().stream()
+            .flatMap(row -> row.stream().skip(1))
+            .toList();
+    assertThat(figures).noneMatch(figure -> figure.contains("-"));
+    boolean below =
+        core.load().rooms().stream()
+            .flatMap(room -> room.lines().stream())
+            .anyMatch(line -> line.sensible().at(core.load().peakHour()) < -1);
+    assertThat(figures.stream().anyMatch(figure -> figure.startsWith("−"))).isEqualTo(below);
+  }
+
+  private static double figure(String text) {
+    return Double.parseDouble(text.replace(",", "").replace('−', '-'));
+  }
+}
