@@ -23,7 +23,8 @@ import org.shopclime.report.ChartLook;
 final class Look {
 
   private static final Pattern UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))");
+      Pattern.compile(
+          "(?<=\\d) (?=(?:[°%]|BTU|kWh|fl oz|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))|(?<=\\d fl) (?=oz)");
 
   private Look() {}
 

@@ -47,6 +47,15 @@ final class TableText {
     }
     lines.sort(Comparator.comparingDouble((Line line) -> -heat(line, hour)));
     List<List<String>> rows = new ArrayList<>();
+    // first, as it is the greatest and always in sight
+    rows.add(
+        List.of(
+            "All together",
+            bare(Kind.POWER, sensible, units),
+            bare(Kind.POWER, latent, units),
+            total > 0 ? "100 %" : "",
+            "",
+            ""));
     for (Line line : lines) {
       rows.add(
           List.of(
@@ -57,14 +66,6 @@ final class TableText {
               line.area() > 0 ? bare(Kind.AREA, line.area(), units) : "",
               line.uFactor() > 0 ? bare(Kind.U_FACTOR, line.uFactor(), units) : ""));
     }
-    rows.add(
-        List.of(
-            "All together",
-            bare(Kind.POWER, sensible, units),
-            bare(Kind.POWER, latent, units),
-            total > 0 ? "100 %" : "",
-            "",
-            ""));
     return new Table(
         List.of(
             "From",

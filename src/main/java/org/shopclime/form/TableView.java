@@ -2,6 +2,8 @@ package org.shopclime.form;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -20,6 +22,7 @@ import net.miginfocom.swing.MigLayout;
 final class TableView {
 
   private static final int GAP = 14;
+  private static final int LEAST_GAP = 3;
 
   private final JPanel panel =
       new JPanel(new MigLayout("insets 8, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
@@ -45,6 +48,15 @@ final class TableView {
     Look.letters(text, 0.95, "Shopclime.quiet");
     scroll = new JScrollPane(table);
     scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll
+        .getViewport()
+        .addComponentListener(
+            new ComponentAdapter() {
+              @Override
+              public void componentResized(ComponentEvent event) {
+                fit();
+              }
+            });
     panel.add(text, "wmin 60");
     panel.add(scroll, "wmin 60, hmin 40");
   }
@@ -75,9 +87,7 @@ final class TableView {
     for (int column = 1; column < table.getColumnCount(); column++) {
       table.getColumnModel().getColumn(column).setCellRenderer(right);
     }
-    for (int column = 0; column < table.getColumnCount(); column++) {
-      fit(column);
-    }
+    fit();
     if (isWhole) {
       int high =
           table.getTableHeader().getPreferredSize().height
@@ -88,7 +98,22 @@ final class TableView {
     }
   }
 
-  private void fit(int column) {
+  /** Columns as wide as what stands in them; where that is a little too much, with less between. */
+  private void fit() {
+    int wide = 0;
+    for (int column = 0; column < table.getColumnCount(); column++) {
+      wide += needed(column);
+    }
+    int room = scroll.getViewport().getWidth() - wide;
+    int columns = Math.max(1, table.getColumnCount());
+    int most = Look.scaled(GAP);
+    int gap = room >= columns * Look.scaled(LEAST_GAP) ? Math.min(most, room / columns) : most;
+    for (int column = 0; column < table.getColumnCount(); column++) {
+      table.getColumnModel().getColumn(column).setPreferredWidth(needed(column) + gap);
+    }
+  }
+
+  private int needed(int column) {
     TableColumn place = table.getColumnModel().getColumn(column);
     Component head =
         table
@@ -100,7 +125,7 @@ final class TableView {
       Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
       width = Math.max(width, cell.getPreferredSize().width);
     }
-    place.setPreferredWidth(width + Look.scaled(GAP));
+    return width;
   }
 
   void makeStale(boolean stale) {

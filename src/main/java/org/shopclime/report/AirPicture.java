@@ -31,7 +31,10 @@ public final class AirPicture {
   private static final double WIDEST = 96;
 
   private static final double LEAST = 1.5;
-  private static final double ROW = 44;
+
+  /** Room for a name of two lines and its flow. */
+  private static final double ROW = 54;
+
   private static final double GAP = 10;
   private static final double MARGIN = 14;
   private static final double LABEL = 0.3;

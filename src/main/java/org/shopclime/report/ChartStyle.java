@@ -2,6 +2,10 @@ package org.shopclime.report;
 
 import java.awt.BasicStroke;
 import java.awt.Stroke;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
+import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.plot.Plot;
@@ -36,6 +40,13 @@ final class ChartStyle {
     plot.setOutlineVisible(false);
     plot.setNoDataMessageFont(look.font());
     plot.setNoDataMessagePaint(look.ink());
+  }
+
+  /** Whole numbers in groups of three, those below nothing with a minus, in every country. */
+  static NumberFormat whole() {
+    DecimalFormatSymbols signs = DecimalFormatSymbols.getInstance(Locale.US);
+    signs.setMinusSign('−');
+    return new DecimalFormat("#,##0", signs);
   }
 
   static void axis(Axis axis, ChartLook look) {

@@ -7,7 +7,6 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.text.DecimalFormat;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -160,7 +159,7 @@ public final class ClimateChart {
   static XYPlot panel(String label, ChartLook look) {
     NumberAxis axis = new NumberAxis(label);
     ChartStyle.axis(axis, look);
-    axis.setNumberFormatOverride(new DecimalFormat("#,##0"));
+    axis.setNumberFormatOverride(ChartStyle.whole());
     XYPlot plot = new XYPlot(null, null, axis, null);
     plot.setDomainGridlinePaint(look.grid());
     plot.setRangeGridlinePaint(look.grid());

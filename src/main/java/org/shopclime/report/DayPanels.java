@@ -2,7 +2,6 @@ package org.shopclime.report;
 
 import java.awt.Color;
 import java.awt.Stroke;
-import java.text.DecimalFormat;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
@@ -87,7 +86,7 @@ final class DayPanels {
   private XYPlot panel(String label) {
     NumberAxis axis = new NumberAxis(label);
     ChartStyle.axis(axis, look);
-    axis.setNumberFormatOverride(new DecimalFormat("#,##0"));
+    axis.setNumberFormatOverride(ChartStyle.whole());
     XYPlot plot = new XYPlot(new XYSeriesCollection(), null, axis, new XYLineAndShapeRenderer());
     ((XYLineAndShapeRenderer) plot.getRenderer()).setDefaultShapesVisible(false);
     ((XYLineAndShapeRenderer) plot.getRenderer()).setDrawSeriesLineAsPath(true);

@@ -58,6 +58,7 @@ public final class LoadChart {
     names.setLowerMargin(0.01);
     names.setUpperMargin(0.01);
     NumberAxis heat = new NumberAxis("Heat to take out, " + Shown.heatUnit(units));
+    heat.setNumberFormatOverride(ChartStyle.whole());
     ChartStyle.axis(heat, look);
     CategoryPlot plot = new CategoryPlot(dataset(peak, units, most), names, heat, bars);
     plot.setOrientation(PlotOrientation.HORIZONTAL);

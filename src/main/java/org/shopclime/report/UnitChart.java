@@ -3,7 +3,6 @@ package org.shopclime.report;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
-import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -103,7 +102,12 @@ public final class UnitChart {
       renderer.setSeriesShapesVisible(index, true);
       renderer.setSeriesShape(index, new Ellipse2D.Double(-RING / 2, -RING / 2, RING, RING));
     }
-    label(shade(plot), "the hot day", RectangleAnchor.BOTTOM_LEFT, TextAnchor.BOTTOM_LEFT);
+    Marker hot = shade(plot);
+    if (blows()) { // below, its line goes down
+      label(hot, "the hot day", RectangleAnchor.TOP_LEFT, TextAnchor.TOP_LEFT);
+    } else {
+      label(hot, "the hot day", RectangleAnchor.BOTTOM_LEFT, TextAnchor.BOTTOM_LEFT);
+    }
     sight
         .coolEdge()
         .ifPresent(
@@ -129,13 +133,23 @@ public final class UnitChart {
                   new ValueMarker(degrees(peak), look.indoor(), ChartStyle.line(1));
               plot.addDomainMarker(marker, Layer.BACKGROUND);
               boolean right = 2 * peak > first() + last();
-              label(
-                  marker,
-                  "keeps up to " + Shown.temperature(peak, units),
-                  right ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT,
-                  right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
-              // a line above the name of the hot day, wherever the two meet
-              marker.setLabelOffset(new RectangleInsets(3, 4, LINE, 4));
+              String words = "keeps up to " + Shown.temperature(peak, units);
+              // a line beside the name of the hot day, wherever the two meet
+              if (blows()) {
+                label(
+                    marker,
+                    words,
+                    right ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT,
+                    right ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
+                marker.setLabelOffset(new RectangleInsets(LINE, 4, 3, 4));
+              } else {
+                label(
+                    marker,
+                    words,
+                    right ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT,
+                    right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+                marker.setLabelOffset(new RectangleInsets(3, 4, LINE, 4));
+              }
             });
     ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
     if (blows()) {
@@ -165,7 +179,7 @@ public final class UnitChart {
     if (low < 0) {
       ValueMarker zero = new ValueMarker(0, look.ink(), ChartStyle.line(1));
       plot.addRangeMarker(zero, Layer.BACKGROUND);
-      label(zero, WARMS, RectangleAnchor.BOTTOM_LEFT, TextAnchor.TOP_LEFT);
+      label(zero, WARMS, RectangleAnchor.BOTTOM_RIGHT, TextAnchor.TOP_RIGHT);
     }
   }
 
@@ -236,7 +250,7 @@ public final class UnitChart {
   private XYPlot panel(String label) {
     NumberAxis axis = new NumberAxis(label);
     ChartStyle.axis(axis, look);
-    axis.setNumberFormatOverride(new DecimalFormat("#,##0"));
+    axis.setNumberFormatOverride(ChartStyle.whole());
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
     renderer.setDrawSeriesLineAsPath(true);
     XYPlot plot = new XYPlot(new XYSeriesCollection(), null, axis, renderer);
@@ -280,8 +294,8 @@ public final class UnitChart {
     if (then.sensible() < 0) {
       return "brings in "
           + heat
-          + ", as what it blows is warmer than that"
-          + (then.latent() < 0 ? ", with " + water : "");
+          + (then.latent() < 0 ? " and " + water : "")
+          + ", as it blows in air warmer than the room is to be";
     }
     return "takes out " + heat + (then.latent() < 0 ? ", brings in " + water : " and " + water);
   }

@@ -3,7 +3,6 @@ package org.shopclime.report;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
-import java.text.DecimalFormat;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -44,7 +43,7 @@ public final class VentChart {
         new NumberAxis("Hottest working hour in the closet, " + Shown.temperatureUnit(units));
     ChartStyle.axis(degrees, look);
     degrees.setAutoRangeIncludesZero(false);
-    degrees.setNumberFormatOverride(new DecimalFormat("#,##0"));
+    degrees.setNumberFormatOverride(ChartStyle.whole());
     XYSeriesCollection data = new XYSeriesCollection();
     XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
     double most =

@@ -295,6 +295,9 @@ public final class ShopCheck {
     String name = shop.unit().get().room();
     List<String> cooled =
         shop.rooms().stream().filter(r -> r.use() == RoomUse.COOLED).map(Room::name).toList();
+    if (shop.rooms().isEmpty()) {
+      return; // which is said of the rooms
+    }
     if (cooled.isEmpty()) {
       problems.add(new Problem("unit", "a unit but no cooled room", "a room with use \"cooled\""));
     } else if (!name.isEmpty() && !cooled.contains(name)) {

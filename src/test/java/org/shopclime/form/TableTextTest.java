@@ -16,9 +16,9 @@ import org.shopclime.shop.Examples;
 /** The tables of the form, as text. */
 class TableTextTest {
 
-  /** The last row is the total of its own run; the lines make up the same. */
+  /** The first row is the total of its own run; the lines make up the same. */
   @Test
-  void partsOfTheHeatEndInTheirTotal() {
+  void partsOfTheHeatBeginWithTheirTotal() {
     CoreAnswer core = new Sizing(Examples.shop("powder-day"), Climates.load()).core();
     int hour = core.load().peakHour();
     double sensible = 0;
@@ -33,13 +33,13 @@ class TableTextTest {
     }
     assertThat(lines).isCloseTo(sensible + latent, within(1e-6));
     TableText.Table table = TableText.heat(core, UnitSystem.SI);
-    List<String> last = table.rows().get(table.rows().size() - 1);
-    assertThat(last.get(0)).isEqualTo("All together");
-    assertThat(figure(last.get(1))).isCloseTo(sensible, within(0.5));
-    assertThat(figure(last.get(2))).isCloseTo(latent, within(0.5));
-    assertThat(last.get(3)).isEqualTo("100 %");
+    List<String> all = table.rows().get(0);
+    assertThat(all.get(0)).isEqualTo("All together");
+    assertThat(figure(all.get(1))).isCloseTo(sensible, within(0.5));
+    assertThat(figure(all.get(2))).isCloseTo(latent, within(0.5));
+    assertThat(all.get(3)).isEqualTo("100 %");
     double shown = 0;
-    for (List<String> row : table.rows().subList(0, table.rows().size() - 1)) {
+    for (List<String> row : table.rows().subList(1, table.rows().size())) {
       shown += figure(row.get(1));
     }
     assertThat(shown).as("whole watts").isCloseTo(sensible, within(0.5 * table.rows().size()));

@@ -53,7 +53,7 @@ class PlacesTextTest {
     assertThat(text)
         .startsWith("Weather stations near 30.7° N, 88.2° W, the nearest first\n\n")
         .contains("  722230  Mobile Regional AP, AL  5.1 km  66 m\n")
-        .contains("(32.8 °C, dew point 21 °C)", "mild winters (-1.7 °C); July 27, January")
+        .contains("(32.8 °C, dew point 21 °C)", "mild winters (−1.7 °C); July 27, January")
         .contains("(12.8 °C and less feels dry, 18.3 °C and more humid)")
         .contains("With --elevation")
         .doesNotContain("°F");

@@ -73,7 +73,7 @@ class SizeTextTest {
     assertThat(Shown.power(org.shopclime.quantity.Units.wattsFromBtuh(987), ip))
         .isEqualTo("990 BTU/h");
     assertThat(Shown.range(25, 25.1, ip)).isEqualTo("77 °F");
-    assertThat(Shown.range(-20, -10, ip)).isEqualTo("-4–14 °F");
+    assertThat(Shown.range(-20, -10, ip)).isEqualTo("−4–14 °F");
     assertThat(Shown.signed(-1000, UnitSystem.SI)).isEqualTo("−1,000");
     assertThat(Shown.signed(0.2, UnitSystem.SI)).isEqualTo("0");
     assertThat(Shown.row(List.of("a", "b", "c"))).isEqualTo("a, b and c");

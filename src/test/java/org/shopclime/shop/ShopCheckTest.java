@@ -87,6 +87,22 @@ class ShopCheckTest {
         .containsExactly(sentence);
   }
 
+  /** One fault has one line: without rooms nothing is said of the unit's room. */
+  @Test
+  void aShopWithoutRoomsIsToldOnce() {
+    for (String rooms : java.util.List.of("[]", "{}")) {
+      String text =
+          "{\"shopclime\": 1, \"name\": \"a\", \"place\": {\"station\": \"722230\"}, \"work\": {\"hours\":"
+              + " \"work\"}, \"unit\": {\"capacity\": \"5000 BTU/h\"}, \"rooms\": "
+              + rooms
+              + "}";
+      assertThat(((ShopReading.Bad) ShopFile.read(text, Stations.any())).problems())
+          .filteredOn(problem -> !problem.path().startsWith("work"))
+          .singleElement()
+          .satisfies(problem -> assertThat(problem.path()).isEqualTo("rooms"));
+    }
+  }
+
   @Test
   void aWallMayNotBeSmallerThanItsOpenings() {
     Shop shop = Examples.shop("insulated");
