@@ -42,6 +42,7 @@ final class AnswerFacts {
     if (asked) {
       air(lines);
       load(lines);
+      ToolText.fact(answer.shop(), core.hotDay().pressure()).ifPresent(lines::add);
       band(lines);
       core.unit().ifPresent(unit -> lines.add(without()));
       answer.unit().ifPresent(unit -> unit(lines, unit));

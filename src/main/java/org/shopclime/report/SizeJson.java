@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
+import org.shopclime.balance.ToolTime;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.DrierAnswer;
@@ -101,6 +102,14 @@ public final class SizeJson {
         .put("heatPumpBtuh", rounded(answer.winter().pump(), Units::btuh));
     DampJson.put(root, answer);
     AirJson.put(root, answer);
+    ToolTime.of(answer.shop(), core.hotDay().pressure())
+        .ifPresentOrElse(
+            time ->
+                root.putObject("compressorByTools")
+                    .put("name", time.machine().machine().name())
+                    .put("askedShare", rounded(time.asked(), FRACTION_DECIMALS))
+                    .put("duty", rounded(time.duty(), FRACTION_DECIMALS)),
+            () -> root.putNull("compressorByTools"));
     ArrayNode warnings = root.putArray("warnings");
     answer
         .warnings()
