@@ -11,7 +11,6 @@ import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
-import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Pads;
@@ -191,7 +190,7 @@ final class Assumptions {
         + " and "
         + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)
         + " ("
-        + (unit.label() == EfficiencyLabel.CEER ? "CEER" : "EER")
+        + Words.of(unit.label())
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."
