@@ -57,7 +57,9 @@ class ToolTimeTest {
     assertThat(ToolTime.of(none, SEA_LEVEL)).isEmpty();
   }
 
-  /** 5 hp draw 15,515 BTU/h while they run; what a quarter radiates is a little less at the peak. */
+  /**
+   * 5 hp draw 15,515 BTU/h while they run; what a quarter radiates is a little less at the peak.
+   */
   @Test
   void theLoadIsThatOfTheTools() {
     CoreAnswer guessed = new Sizing(Examples.shop("insulated-foam-door"), CLIMATES).core();
