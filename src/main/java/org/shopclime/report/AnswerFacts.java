@@ -124,7 +124,8 @@ final class AnswerFacts {
         (flatOut.isEmpty() ? "It never runs flat out" : "It runs flat out " + flatOut)
             + " and uses about "
             + Math.round(energy)
-            + " kWh that day.");
+            + " kWh that day."
+            + CoilWater.told(answer.shop(), unit.day().trace(), units));
     unit.day().mostStarts().ifPresent(starts -> lines.add(starts(starts)));
     unit.pullDown().ifPresent(morning -> lines.add(morning(morning)));
     if (unit.day().holds()

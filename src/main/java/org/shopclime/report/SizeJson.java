@@ -167,7 +167,17 @@ public final class SizeJson {
             own ->
                 unit.put("ratedBtuh", heat(own.rated()))
                     .put("deliveredSensibleBtuh", heat(own.deliveredSensible()))
-                    .put("deliveredLatentBtuh", heat(own.deliveredLatent())));
+                    .put("deliveredLatentBtuh", heat(own.deliveredLatent()))
+                    .put(
+                        "coilWaterLb",
+                        rounded(Units.pounds(CoilWater.kilograms(own.day().trace())), DECIMALS)));
+    answer
+        .unit()
+        .ifPresent(
+            own -> {
+              hours(unit, "runShare", own.day().trace().running()::at, FRACTION_DECIMALS);
+              hours(unit, "powerWatts", own.day().trace().power()::at, DECIMALS);
+            });
     unit.put("holds", answer.unit().isPresent() && day.holds())
         .put("verdict", AnswerText.heading(answer))
         .<ObjectNode>set("indoorPeakF", temperature(day.peakTemperature()))
