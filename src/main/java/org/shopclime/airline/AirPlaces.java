@@ -312,33 +312,34 @@ public final class AirPlaces {
         .orElse(0);
   }
 
+  /** The line as it is, and with each part or intake that it has not already. */
   private List<LineChange> changes(Tried best, AirDemand demand) {
     AirLine line = owned.line();
     Intake intake = best.placement().intake();
-    return List.of(
-        change(best, LineChange.Kind.AS_IT_IS, line, demand, intake),
-        change(
-            best, LineChange.Kind.AFTERCOOLER, line.with(OwnedLine.aftercooler()), demand, intake),
-        change(
-            best,
-            LineChange.Kind.DROP_LEG,
-            line.with(OwnedLine.dropLeg(LONG_DROP_LEG)),
-            demand,
-            intake),
-        change(
-            best,
-            LineChange.Kind.REFRIGERATED_DRYER,
-            line.with(OwnedLine.refrigerated(line.machine())),
-            demand,
-            intake),
-        change(
-            best,
-            LineChange.Kind.DESICCANT_DRYER,
-            line.with(OwnedLine.desiccant()),
-            demand,
-            intake),
-        change(best, LineChange.Kind.ROOM_INTAKE, line, demand, Intake.ROOM),
-        change(best, LineChange.Kind.OUTDOOR_INTAKE, line, demand, Intake.OUTDOORS));
+    CompressedAir has = asked.shop().air();
+    List<LineChange> all = new ArrayList<>();
+    all.add(change(best, LineChange.Kind.AS_IT_IS, line, demand, intake));
+    if (has.aftercooler() == CompressedAir.YesNo.NO) {
+      AirLine cooled = line.with(OwnedLine.aftercooler());
+      all.add(change(best, LineChange.Kind.AFTERCOOLER, cooled, demand, intake));
+    }
+    AirLine dropped = line.with(OwnedLine.dropLeg(LONG_DROP_LEG));
+    all.add(change(best, LineChange.Kind.DROP_LEG, dropped, demand, intake));
+    if (has.dryer() != CompressedAir.AirDryer.REFRIGERATED) {
+      AirLine dried = line.with(OwnedLine.refrigerated(line.machine()));
+      all.add(change(best, LineChange.Kind.REFRIGERATED_DRYER, dried, demand, intake));
+    }
+    if (has.dryer() != CompressedAir.AirDryer.DESICCANT) {
+      AirLine dried = line.with(OwnedLine.desiccant());
+      all.add(change(best, LineChange.Kind.DESICCANT_DRYER, dried, demand, intake));
+    }
+    if (intake != Intake.ROOM) {
+      all.add(change(best, LineChange.Kind.ROOM_INTAKE, line, demand, Intake.ROOM));
+    }
+    if (intake != Intake.OUTDOORS) {
+      all.add(change(best, LineChange.Kind.OUTDOOR_INTAKE, line, demand, Intake.OUTDOORS));
+    }
+    return all;
   }
 
   private LineChange change(

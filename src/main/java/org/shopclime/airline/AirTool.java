@@ -1,5 +1,7 @@
 package org.shopclime.airline;
 
+import org.shopclime.gain.AirToolFlow;
+
 /**
  * Tools that use air, with what they usually draw and how long in an hour of that work.
  *
@@ -12,28 +14,28 @@ package org.shopclime.airline;
  */
 public enum AirTool {
   /** Cabinet that draws its grit up, jet of 3/32 in: 12 cfm at 80 psi, half of the time. */
-  BLAST_CABINET(12, 80, 30),
+  BLAST_CABINET(AirToolFlow.BLAST_CABINET, 80, 30),
   /** Pressure pot, nozzle of 1/8 in: 21 cfm at 80 psi, a third of the time. */
-  BLAST_POT(21, 80, 20),
+  BLAST_POT(AirToolFlow.BLAST_POT, 80, 20),
   /** Sander of 6 in: 11 cfm at 90 psi, a third of the time. */
-  SANDER(11, 90, 20),
+  SANDER(AirToolFlow.SANDER, 90, 20),
   /** Spray gun of high volume and low pressure: 10 cfm at 40 psi, a sixth of the time. */
-  SPRAY_GUN(10, 40, 10),
+  SPRAY_GUN(AirToolFlow.SPRAY_GUN, 40, 10),
   /** Die or angle grinder: 8 cfm at 90 psi, a sixth of the time. */
-  GRINDER(8, 90, 10),
+  GRINDER(AirToolFlow.GRINDER, 90, 10),
   /** Impact wrench: 5 cfm at 90 psi, four minutes. */
-  IMPACT_WRENCH(5, 90, 4),
+  IMPACT_WRENCH(AirToolFlow.IMPACT_WRENCH, 90, 4),
   /** Blow gun at no more than 30 psi at its tip: 6 cfm, three minutes. */
-  BLOW_GUN(6, 30, 3),
+  BLOW_GUN(AirToolFlow.BLOW_GUN, 30, 3),
   /** Inflating: 3 cfm at 50 psi, three minutes. */
-  INFLATING(3, 50, 3);
+  INFLATING(AirToolFlow.INFLATING, 50, 3);
 
   private final double flow;
   private final double pressure;
   private final double minutes;
 
-  AirTool(double cfm, double psi, double minutesPerHour) {
-    this.flow = cfm * Trade.CFM;
+  AirTool(AirToolFlow air, double psi, double minutesPerHour) {
+    this.flow = air.flow();
     this.pressure = psi * Trade.PSI;
     this.minutes = minutesPerHour;
   }

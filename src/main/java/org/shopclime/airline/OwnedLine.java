@@ -1,11 +1,12 @@
 package org.shopclime.airline;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.shopclime.balance.ToolTime;
+import org.shopclime.gain.CompressorDuty;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Gain;
-import org.shopclime.shop.Room;
+import org.shopclime.shop.LineCompressor;
 import org.shopclime.shop.Shop;
 
 /**
@@ -33,24 +34,12 @@ record OwnedLine(
     Optional<Double> coldest,
     Intake intake) {
 
-  /** Smallest motor that is reckoned, W. */
-  static final double LEAST_POWER = 50;
-
-  private static final double TWO_STAGES_FROM = 4.999 * Trade.HORSEPOWER;
   private static final double TOOL_PRESSURE = 90 * Trade.PSI;
   private static final double PIPE = 0.75 * Trade.INCH;
 
   /** The first compressor among the gains of the shop; none where there is none to reckon. */
   static Optional<OwnedLine> of(Shop shop) {
-    for (int room = 0; room < shop.rooms().size(); room++) {
-      Room each = shop.rooms().get(room);
-      for (Gain gain : each.gains()) {
-        if (gain instanceof Gain.Compressor compressor && compressor.power() >= LEAST_POWER) {
-          return Optional.of(of(room, compressor, shop.air()));
-        }
-      }
-    }
-    return Optional.empty();
+    return LineCompressor.of(shop).map(each -> of(each.room(), each.machine(), shop.air()));
   }
 
   private static OwnedLine of(int room, Gain.Compressor gain, CompressedAir air) {
@@ -75,7 +64,7 @@ record OwnedLine(
         switch (air.stages()) {
           case SINGLE -> Stages.SINGLE;
           case TWO -> Stages.TWO;
-          case UNKNOWN -> power >= TWO_STAGES_FROM ? Stages.TWO : Stages.SINGLE;
+          case UNKNOWN -> power >= CompressorDuty.TWO_STAGES_FROM ? Stages.TWO : Stages.SINGLE;
         };
     AirCompressor usual = AirCompressor.usual(power, stages);
     return new AirCompressor(
@@ -122,21 +111,8 @@ record OwnedLine(
   }
 
   private static List<ToolUse> tools(CompressedAir.AirTools said) {
-    List<ToolUse> tools = new ArrayList<>();
-    add(tools, AirTool.BLAST_CABINET, said.blastCabinet());
-    add(tools, AirTool.BLAST_POT, said.blastPot());
-    add(tools, AirTool.SANDER, said.sanding());
-    add(tools, AirTool.SPRAY_GUN, said.spraying());
-    add(tools, AirTool.GRINDER, said.grinding());
-    add(tools, AirTool.IMPACT_WRENCH, said.wrench());
-    add(tools, AirTool.BLOW_GUN, said.blowing());
-    add(tools, AirTool.INFLATING, said.inflating());
-    return tools;
-  }
-
-  private static void add(List<ToolUse> tools, AirTool tool, double secondsPerHour) {
-    if (secondsPerHour > 0) {
-      tools.add(tool.usedFor(secondsPerHour / 60));
-    }
+    return ToolTime.seconds(said).entrySet().stream()
+        .map(each -> AirTool.valueOf(each.getKey().name()).usedFor(each.getValue() / 60))
+        .toList();
   }
 }

@@ -426,6 +426,8 @@ record PlacedShop(Shop shop, int place) {
             List.of(),
             List.of(mild(owned.gain())),
             new Contents(Span.known(iron), Span.known(0), 0)));
-    return new PlacedShop(shop.withRooms(rooms), rooms.size() - 1);
+    // Tools would make so small a machine run all the time.
+    Shop placed = shop.withRooms(rooms).withAir(shop.air().withoutTools());
+    return new PlacedShop(placed, rooms.size() - 1);
   }
 }

@@ -1,5 +1,7 @@
 package org.shopclime.airline;
 
+import org.shopclime.gain.CompressorDuty;
+
 /**
  * How often a piston machine compresses its air.
  *
@@ -9,9 +11,9 @@ package org.shopclime.airline;
  */
 public enum Stages {
   /** One cylinder stage: 3 cfm for each horsepower at about 115 psi. */
-  SINGLE(1, 3.0, 115, 12, 0.6),
+  SINGLE(1, CompressorDuty.SINGLE_STAGE_AIR, 115, 12, 0.6),
   /** Two stages with a cooler between: 3.5 cfm for each horsepower at about 150 psi. */
-  TWO(2, 3.5, 150, 16, 0.75);
+  TWO(2, CompressorDuty.TWO_STAGE_AIR, 150, 16, 0.75);
 
   private final int count;
   private final double airPerShaftWatt;
@@ -19,9 +21,9 @@ public enum Stages {
   private final double tankPerShaftWatt;
   private final double mostDuty;
 
-  Stages(int count, double cfmPerHorsepower, double psi, double gallonsPerHorsepower, double most) {
+  Stages(int count, double airPerShaftWatt, double psi, double gallonsPerHorsepower, double most) {
     this.count = count;
-    this.airPerShaftWatt = cfmPerHorsepower * Trade.CFM / Trade.HORSEPOWER;
+    this.airPerShaftWatt = airPerShaftWatt;
     this.tankPressure = psi * Trade.PSI;
     this.tankPerShaftWatt = gallonsPerHorsepower * Trade.GALLON / Trade.HORSEPOWER;
     this.mostDuty = most;

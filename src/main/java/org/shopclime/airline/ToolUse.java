@@ -1,5 +1,7 @@
 package org.shopclime.airline;
 
+import org.shopclime.gain.CompressorDuty;
+
 /**
  * Air that one tool takes in an hour of work.
  *
@@ -9,14 +11,8 @@ package org.shopclime.airline;
  */
 public record ToolUse(double flow, double pressure, double minutesPerHour) {
 
-  /**
-   * Dry air in a cubic metre of the standard air in which tools are rated, kg/m³ (0.075 lb/ft³).
-   *
-   * <p>Source: common practice of the trade in inch-pound units; standards of 14.5 psia or 1 bar at
-   * 68 °F read 1.1 to 1.3 % less.
-   */
-  public static final double STANDARD_DENSITY =
-      0.075 * 0.45359237 / (Trade.FOOT * Trade.FOOT * Trade.FOOT);
+  /** Dry air in a cubic metre of standard air, kg/m³: {@link CompressorDuty#STANDARD_DENSITY}. */
+  public static final double STANDARD_DENSITY = CompressorDuty.STANDARD_DENSITY;
 
   /** Refuses what is outside the ranges above. */
   public ToolUse {

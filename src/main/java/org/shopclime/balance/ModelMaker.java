@@ -47,7 +47,8 @@ final class ModelMaker {
    */
   static ShopModel of(
       Shop shop, HotDay day, Season season, ShopModel.Holding holding, boolean sunny) {
-    return of(ShopOnDay.of(shop, day, season, sunny), holding);
+    Shop worked = ToolTime.applied(shop, day.pressure());
+    return of(ShopOnDay.of(worked, day, season, sunny), holding);
   }
 
   /**

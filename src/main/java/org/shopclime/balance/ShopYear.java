@@ -158,7 +158,7 @@ public final class ShopYear {
    * @return its numbers; 1 January is a Wednesday
    */
   public static ShopYear of(Shop shop, YearWeather weather) {
-    return new ShopYear(shop, weather, YearWeather.date(0).getDayOfWeek());
+    return of(shop, weather, YearWeather.date(0).getDayOfWeek());
   }
 
   /**
@@ -170,7 +170,7 @@ public final class ShopYear {
    * @return its numbers
    */
   public static ShopYear of(Shop shop, YearWeather weather, DayOfWeek first) {
-    return new ShopYear(shop, weather, first);
+    return new ShopYear(ToolTime.applied(shop, weather.pressure()), weather, first);
   }
 
   Shop shop() {

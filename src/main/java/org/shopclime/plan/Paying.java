@@ -111,7 +111,8 @@ final class Paying {
         plain.cost(),
         sorted.stream().map(Candidate::alone).toList(),
         shop.prices().budget().map(budget -> firstSteps(sorted, budget)),
-        plain.toBuy());
+        plain.toBuy(),
+        plain.pumpSaving());
   }
 
   private List<Candidate> candidates() {

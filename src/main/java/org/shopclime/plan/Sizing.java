@@ -21,7 +21,6 @@ import org.shopclime.run.HeaterSize;
 import org.shopclime.run.LivedDay;
 import org.shopclime.run.UnitSearch;
 import org.shopclime.shop.CoolingUnit;
-import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Pads;
 import org.shopclime.shop.PumpHeat;
 import org.shopclime.shop.RoomUse;
@@ -332,8 +331,7 @@ public final class Sizing {
       double airflow = owned.airflow().likely() * pads.airflow();
       return Cooling.evaporative(room, airflow, pads.watts(), pads.effectiveness());
     }
-    Cooling.Label label =
-        owned.label() == EfficiencyLabel.CEER ? Cooling.Label.CEER : Cooling.Label.EER;
+    Cooling.Label label = Cooling.Label.valueOf(owned.label().name());
     Cooling.Plate plate =
         new Cooling.Plate(
             capacity,

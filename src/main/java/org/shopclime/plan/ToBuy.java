@@ -113,15 +113,22 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
   }
 
   private static Course window(PriceBook prices, Prices.FirstCosts costs, YearCost cost) {
+    return windowCourse(
+        prices,
+        List.of(
+            new Course.Purchase(costs.windowUnit().orElseThrow(), (int) costs.windowUnitYears()),
+            new Course.Purchase(costs.heater().orElse(0.0), (int) costs.heaterYears())),
+        cost);
+  }
+
+  /** A window unit with its heater and what is bought for them. */
+  static Course windowCourse(PriceBook prices, List<Course.Purchase> bought, YearCost cost) {
     boolean burns = prices.fuel().isPresent();
     return PlantComparison.course(
         prices,
         new PlantChoice(
             "a window unit with its heater",
-            List.of(
-                new Course.Purchase(
-                    costs.windowUnit().orElseThrow(), (int) costs.windowUnitYears()),
-                new Course.Purchase(costs.heater().orElse(0.0), (int) costs.heaterYears())),
+            bought,
             cost.unit(),
             burns ? Use.none() : cost.heat(),
             burns ? cost.heat().total() : 0));
@@ -132,7 +139,12 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
         new Course.Purchase(costs.heatPump().orElseThrow(), (int) costs.heatPumpYears()));
   }
 
-  private static Pump usual(Shop shop, PriceBook prices, YearResult year, Course window) {
+  /** A usual pump in a year: what it costs, the heat asked for, and that of resistance. */
+  record Usual(PlantChoice choice, double heat, double resistance) {}
+
+  /** A usual pump of the size of the shop's unit in the shop's year. */
+  static Usual usualPump(
+      Shop shop, PriceBook prices, YearResult year, List<Course.Purchase> bought) {
     int room = Sizing.room(shop);
     PumpYear run = PumpYear.of(year.year(), room, shop.unit().orElseThrow().capacity());
     Use others = othersHeat(year, room);
@@ -140,12 +152,17 @@ public record ToBuy(Course window, OptionalDouble breakEven, Optional<Pump> pump
     PlantChoice pump =
         new PlantChoice(
             "a heat pump",
-            bought(shop.prices().firstCosts()),
+            bought,
             Use.hourly(run::cooling),
             burns ? Use.hourly(run::heating) : Use.hourly(run::heating).plus(others),
             burns ? others.total() : 0);
     double rest = others.total();
-    return pump(prices, pump, window, run.heat() + rest, run.resistance() + rest, false);
+    return new Usual(pump, run.heat() + rest, run.resistance() + rest);
+  }
+
+  private static Pump usual(Shop shop, PriceBook prices, YearResult year, Course window) {
+    Usual usual = usualPump(shop, prices, year, bought(shop.prices().firstCosts()));
+    return pump(prices, usual.choice(), window, usual.heat(), usual.resistance(), false);
   }
 
   /** Heat of the rooms that the pump does not heat; their heaters stay. */

@@ -14,13 +14,15 @@ import org.shopclime.shop.Shop;
  * @param paybacks changes the owner has a price for, those that gain most first
  * @param firstSteps what to do first with the budget, if there is one
  * @param toBuy what the plants cost over the years, where their prices are known
+ * @param pumpSaving what a heat pump would save to run, where they are not
  */
 public record YearBill(
     PriceBook prices,
     YearCost cost,
     List<Payback> paybacks,
     Optional<FirstSteps> firstSteps,
-    Optional<ToBuy> toBuy) {
+    Optional<ToBuy> toBuy,
+    Optional<PumpSaving> pumpSaving) {
 
   /** Copies the list. */
   public YearBill {
@@ -39,7 +41,12 @@ public record YearBill(
     PriceBook prices = PriceBook.of(shop, home);
     YearCost cost = prices.cost(year);
     return new YearBill(
-        prices, cost, List.of(), Optional.empty(), ToBuy.of(shop, prices, cost, year));
+        prices,
+        cost,
+        List.of(),
+        Optional.empty(),
+        ToBuy.of(shop, prices, cost, year),
+        PumpSaving.of(shop, prices, cost, year));
   }
 
   /**

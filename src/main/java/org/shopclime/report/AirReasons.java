@@ -15,13 +15,11 @@ import org.shopclime.airline.VentPoint;
 import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Gain;
+import org.shopclime.shop.LineCompressor;
 import org.shopclime.shop.Room;
 
 /** Whole sentences on the places of a compressor: why each stands where it does, and hazards. */
 public final class AirReasons {
-
-  /** Power below which a compressor is not reckoned, W. */
-  private static final double LEAST_POWER = 50;
 
   private final AirlineAnswer answer;
   private final UnitSystem units;
@@ -313,7 +311,8 @@ public final class AirReasons {
           room.gains().stream()
               .anyMatch(
                   gain ->
-                      gain instanceof Gain.Compressor machine && machine.power() >= LEAST_POWER);
+                      gain instanceof Gain.Compressor machine
+                          && machine.power() >= LineCompressor.LEAST_POWER);
       if (here) {
         Placement.Kind kind =
             Sizing.room(answer.shop()) == rooms.indexOf(room)

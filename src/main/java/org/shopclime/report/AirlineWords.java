@@ -10,6 +10,7 @@ import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.PlaceNames;
 import org.shopclime.airline.Placement;
+import org.shopclime.airline.StandingHeat;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
@@ -24,6 +25,8 @@ public final class AirlineWords {
           + " is no place to choose for it.";
 
   /** Hottest that is told of a place, °C, and from where on it is told as that. */
+  private static final double JOULES_PER_BTU = 1055.056;
+
   private static final double HOTTEST = 150;
 
   private static final double MOST_TOLD = 140;
@@ -159,6 +162,7 @@ public final class AirlineWords {
   public List<String> cautions() {
     List<String> all = new ArrayList<>();
     answer.places().get(0).cautions().forEach(caution -> all.add(caution(caution)));
+    all.add(runs() + standing());
     if (answer.places().get(0).placement().kind() == Placement.Kind.OPEN_ROOF) {
       all.add(
           "Outdoors, keep rain and its splash off motor, switch, pump head and intake: roof well over"
@@ -174,6 +178,43 @@ public final class AirlineWords {
             + " Local code and licensed trades decide on wiring, flues and openings in fire-rated"
             + " walls.");
     return all;
+  }
+
+  /** How long it runs in the best place; nothing where a caution has said so. */
+  private String runs() {
+    PlaceAnswer best = answer.places().get(0);
+    double duty = 0;
+    for (int hour = 1; hour <= 24; hour++) {
+      duty = Math.max(duty, best.duty().at(hour));
+    }
+    boolean said =
+        best.cautions().stream()
+            .map(LineCaution::kind)
+            .anyMatch(
+                kind ->
+                    kind == LineCaution.Kind.LONG_DUTY || kind == LineCaution.Kind.CANNOT_KEEP_UP);
+    return said
+        ? ""
+        : "It runs up to "
+            + Shown.percent(duty)
+            + " of a working hour; such machines are made for "
+            + Shown.percent(answer.line().machine().stages().mostDuty())
+            + ". ";
+  }
+
+  /** What a hot head gives off when it has stopped. */
+  private String standing() {
+    StandingHeat pump = StandingHeat.of(answer.line().machine());
+    String heat =
+        units == UnitSystem.SI
+            ? Shown.grouped(10 * Math.round(pump.stored() / 36_000)) + " Wh"
+            : Shown.grouped(100 * Math.round(pump.stored() / JOULES_PER_BTU / 100)) + " BTU";
+    return "After a long run its hot pump still holds about "
+        + heat
+        + " and gives off half of it in "
+        + Math.round(pump.timeConstant() * Math.log(2) / 60)
+        + " min: a fan that carries its heat off should run on that long, and what burns stays away"
+        + " from it.";
   }
 
   private String caution(LineCaution caution) {

@@ -42,6 +42,7 @@ final class AnswerFacts {
     if (asked) {
       air(lines);
       load(lines);
+      ToolText.fact(answer.shop(), core.hotDay().pressure()).ifPresent(lines::add);
       band(lines);
       core.unit().ifPresent(unit -> lines.add(without()));
       answer.unit().ifPresent(unit -> unit(lines, unit));
@@ -123,7 +124,8 @@ final class AnswerFacts {
         (flatOut.isEmpty() ? "It never runs flat out" : "It runs flat out " + flatOut)
             + " and uses about "
             + Math.round(energy)
-            + " kWh that day.");
+            + " kWh that day."
+            + CoilWater.told(answer.shop(), unit.day().trace(), units));
     unit.day().mostStarts().ifPresent(starts -> lines.add(starts(starts)));
     unit.fan().ifPresent(fan -> lines.add(FanText.fact(fan, units)));
     unit.pullDown().ifPresent(morning -> lines.add(morning(morning)));

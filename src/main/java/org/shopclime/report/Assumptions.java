@@ -12,7 +12,6 @@ import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
-import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
@@ -229,7 +228,7 @@ final class Assumptions {
         + " and "
         + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)
         + " ("
-        + (unit.label() == EfficiencyLabel.CEER ? "CEER" : "EER")
+        + Words.of(unit.label())
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."

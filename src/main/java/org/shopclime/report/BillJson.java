@@ -55,6 +55,17 @@ final class BillJson {
     ArrayNode changes = json.putArray("changes");
     bill.paybacks().forEach(each -> change(changes.addObject(), each, prices));
     bill.toBuy().ifPresent(bought -> toBuy(json.putObject("toBuy"), bought, outlook));
+    bill.pumpSaving()
+        .ifPresent(
+            saving ->
+                json.putObject("heatPumpSaving")
+                    .put("yearlyCostUsd", rounded(saving.pump()))
+                    .put("windowUnitYearlyCostUsd", rounded(saving.window()))
+                    .put("coolingKwh", rounded(saving.cooling()))
+                    .put("heatingKwh", rounded(saving.heating()))
+                    .put("mayCostMoreUsd", rounded(saving.worth()))
+                    .put("mayCostMoreWithCheapEnergyUsd", rounded(saving.worthLow()))
+                    .put("mayCostMoreWithDearEnergyUsd", rounded(saving.worthHigh())));
     bill.firstSteps().ifPresent(first -> firstSteps(json.putObject("firstSteps"), first, prices));
   }
 

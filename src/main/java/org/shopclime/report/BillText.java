@@ -19,6 +19,7 @@ import org.shopclime.bill.Rate;
 import org.shopclime.plan.FirstSteps;
 import org.shopclime.plan.Payback;
 import org.shopclime.plan.PriceBook;
+import org.shopclime.plan.PumpSaving;
 import org.shopclime.plan.ToBuy;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.plan.YearBill;
@@ -123,6 +124,7 @@ final class BillText {
     facts.add(months());
     label().ifPresent(facts::add);
     bill.toBuy().ifPresent(bought -> facts.add(toBuy(bought)));
+    bill.pumpSaving().ifPresent(saving -> facts.add(saving(saving)));
     return facts;
   }
 
@@ -228,6 +230,41 @@ final class BillText {
                     + " kWh, "
                     + dollars(used * cost.unitPrice().orElse(0))
                     + " at the same price. It knows nothing of this shop.");
+  }
+
+  /** How dear a heat pump may be, where nobody said what things cost to buy. */
+  private String saving(PumpSaving saving) {
+    String draws =
+        "A usual heat pump of the same size ("
+            + Math.round(PumpYear.EER)
+            + " BTU/Wh, "
+            + Cooling.USUAL_COP
+            + " times its power as heat in mild cold) would draw "
+            + Shown.grouped(Math.round(saving.cooling()))
+            + " kWh to cool and "
+            + Shown.grouped(Math.round(saving.heating()))
+            + " kWh to heat, "
+            + dollars(saving.pump())
+            + " a year in place of "
+            + dollars(saving.window())
+            + ". ";
+    return draws
+        + (saving.worth() > 0
+            ? "Over "
+                + prices.outlook().years()
+                + " years that is worth "
+                + dollars(saving.worth())
+                + " ("
+                + dollars(saving.worthLow())
+                + " to "
+                + dollars(saving.worthHigh())
+                + " with energy "
+                + Shown.percent(prices.band())
+                + " cheaper or dearer): so much more than window units and heaters bought in that"
+                + " time it may cost with its putting in, and not more. "
+            : "It never makes up for a higher price. ")
+        + "Type both prices under prices, first costs, to be told the year. "
+        + outlook();
   }
 
   /** The unit and its heater over the years, and what a heat pump would have to beat. */

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
+import org.shopclime.balance.ToolTime;
 import org.shopclime.climate.Station;
 import org.shopclime.plan.CoreAnswer;
 import org.shopclime.plan.DrierAnswer;
@@ -102,6 +103,14 @@ public final class SizeJson {
         .put("heatPumpBtuh", rounded(answer.winter().pump(), Units::btuh));
     DampJson.put(root, answer);
     AirJson.put(root, answer);
+    ToolTime.of(answer.shop(), core.hotDay().pressure())
+        .ifPresentOrElse(
+            time ->
+                root.putObject("compressorByTools")
+                    .put("name", time.machine().machine().name())
+                    .put("askedShare", rounded(time.asked(), FRACTION_DECIMALS))
+                    .put("duty", rounded(time.duty(), FRACTION_DECIMALS)),
+            () -> root.putNull("compressorByTools"));
     ArrayNode warnings = root.putArray("warnings");
     answer
         .warnings()
@@ -159,7 +168,17 @@ public final class SizeJson {
             own ->
                 unit.put("ratedBtuh", heat(own.rated()))
                     .put("deliveredSensibleBtuh", heat(own.deliveredSensible()))
-                    .put("deliveredLatentBtuh", heat(own.deliveredLatent())));
+                    .put("deliveredLatentBtuh", heat(own.deliveredLatent()))
+                    .put(
+                        "coilWaterLb",
+                        rounded(Units.pounds(CoilWater.kilograms(own.day().trace())), DECIMALS)));
+    answer
+        .unit()
+        .ifPresent(
+            own -> {
+              hours(unit, "runShare", own.day().trace().running()::at, FRACTION_DECIMALS);
+              hours(unit, "powerWatts", own.day().trace().power()::at, DECIMALS);
+            });
     unit.put("holds", answer.unit().isPresent() && day.holds())
         .put("verdict", AnswerText.heading(answer))
         .<ObjectNode>set("indoorPeakF", temperature(day.peakTemperature()))

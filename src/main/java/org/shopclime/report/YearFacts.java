@@ -145,6 +145,7 @@ final class YearFacts {
     if (ideal) {
       facts.add(IDEAL);
     }
+    ToolText.fact(answer.shop(), year.year().weather().pressure()).ifPresent(facts::add);
     facts.addAll(bill.facts());
     if (figures.isHeated()) {
       facts.add(ofHeating());

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.shopclime.air.AirState;
 import org.shopclime.air.MoistAir;
 import org.shopclime.unit.Compressor;
+import org.shopclime.unit.CoolingSeason;
 import org.shopclime.unit.Cycling;
 import org.shopclime.unit.DuctlessHeatPump;
 import org.shopclime.unit.DustBand;
@@ -26,7 +27,9 @@ public final class Cooling {
     /** Cooling for each watt-hour while running. */
     EER,
     /** The same with a year's standby added. */
-    CEER
+    CEER,
+    /** Cooling of a season for what it draws in it: of heat pumps only. */
+    SEER2
   }
 
   /** What kind of unit it is. */
@@ -230,13 +233,12 @@ public final class Cooling {
     if (kind != Kind.HEAT_PUMP && kind != Kind.VARIABLE_HEAT_PUMP) {
       throw new IllegalArgumentException(kind + " is no heat pump");
     }
-    Compressor compressor =
-        kind == Kind.HEAT_PUMP ? Compressor.singleSpeed() : Compressor.variableSpeed();
+    Compressor compressor = compressor(kind);
     return new Cooling(
         plant(kind, plate),
         room,
         Optional.empty(),
-        Optional.of(new Winter(rating(plate), compressor, heat)));
+        Optional.of(new Winter(rating(kind, plate), compressor, heat)));
   }
 
   private static RoomUnit window(Plate plate) {
@@ -245,15 +247,27 @@ public final class Cooling {
         : RoomUnit.windowUnitByEer(plate.capacity(), plate.efficiency());
   }
 
-  private static Rating rating(Plate plate) {
-    return new Rating(plate.capacity(), window(plate).ratedPower());
+  private static Compressor compressor(Kind kind) {
+    return kind == Kind.VARIABLE_HEAT_PUMP ? Compressor.variableSpeed() : Compressor.singleSpeed();
+  }
+
+  private static Rating rating(Kind kind, Plate plate) {
+    if (plate.label() != Label.SEER2) {
+      return new Rating(plate.capacity(), window(plate).ratedPower());
+    }
+    if (kind != Kind.HEAT_PUMP && kind != Kind.VARIABLE_HEAT_PUMP) {
+      throw new IllegalArgumentException(kind + " has no SEER2");
+    }
+    return Rating.ofCop(
+        plate.capacity(),
+        CoolingSeason.eer(plate.capacity(), compressor(kind), plate.efficiency()));
   }
 
   private static Plant plant(Kind kind, Plate plate) {
-    RoomUnit window = window(plate);
-    Rating rating = rating(plate);
+    Rating rating = rating(kind, plate);
     return switch (kind) {
       case WINDOW -> {
+        RoomUnit window = window(plate);
         RoomUnit dusty =
             plate.dirt().map(window::withDust).orElse(window.withAirflowFraction(plate.airflow()));
         yield withFan((outdoor, water, air) -> Able.of(dusty.at(outdoor, air)), plate);

@@ -215,6 +215,31 @@ public record CompressedAir(
   private static final double FOOT = 0.3048;
 
   /**
+   * The same without a word on tools.
+   *
+   * @return the changed record
+   */
+  public CompressedAir withoutTools() {
+    return new CompressedAir(
+        stages,
+        freeAir,
+        pressure,
+        tank,
+        new AirTools(0, 0, 0, 0, 0, 0, 0, 0),
+        coldest,
+        intake,
+        aftercooler,
+        dropLeg,
+        dryer,
+        closetWidth,
+        closetDepth,
+        closetHeight,
+        openRoofRise,
+        fumes,
+        flame);
+  }
+
+  /**
    * Compressed air of which nothing is said.
    *
    * @return the same as an absent field

@@ -47,7 +47,7 @@ public record CoolingUnit(
     @Say(
             label = "Efficiency",
             help =
-                "EER or CEER on the label{, BTU for each watt-hour|, divided by 3.41; or typed as it stands there, with BTU/Wh}.",
+                "EER or CEER on the label, SEER2 (or SEER) of a heat pump{, BTU for each watt-hour|, divided by 3.41; or typed as it stands there, with BTU/Wh}.",
             kind = Kind.EFFICIENCY,
             min = 1,
             max = 12,
@@ -55,7 +55,11 @@ public record CoolingUnit(
             usualMax = 5,
             otherwise = "10.9 BTU/Wh")
         double efficiency,
-    @Say(label = "That figure is", otherwise = "ceer") EfficiencyLabel label,
+    @Say(
+            label = "That figure is",
+            help = "SEER2 is on heat pumps alone: a mean of the season, far above the EER.",
+            otherwise = "ceer")
+        EfficiencyLabel label,
     @Say(
             label = "Volts",
             help = "On its label.",
@@ -266,12 +270,16 @@ public record CoolingUnit(
         .filter(each -> isHeatPump() && each.winter() == PumpWinter.HEATS);
   }
 
+  /** EER at 95 °F for each SEER2, where only that is told; low, so that amps are not too few. */
+  private static final double EER_OF_SEER2 = 0.55;
+
   /**
-   * Power drawn as its label has it.
+   * Power drawn as its label has it. Of a SEER2 it is a cautious guess, for what a circuit carries.
    *
    * @return W
    */
   public double ratedPower() {
-    return isEvaporative() ? pads.map(Pads::watts).orElse(0.0) : capacity / efficiency;
+    double inTheHeat = label == EfficiencyLabel.SEER2 ? EER_OF_SEER2 * efficiency : efficiency;
+    return isEvaporative() ? pads.map(Pads::watts).orElse(0.0) : capacity / inTheHeat;
   }
 }

@@ -5,5 +5,7 @@ public enum EfficiencyLabel {
   /** Cooling for each watt-hour while running. */
   EER,
   /** The same with the standby use of a year added. */
-  CEER
+  CEER,
+  /** Cooling of a season for the electricity it takes: on heat pumps. */
+  SEER2
 }

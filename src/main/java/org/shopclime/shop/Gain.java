@@ -123,6 +123,7 @@ public sealed interface Gain
       @Say(label = "Rated power", kind = Kind.POWER, max = 100000) double power,
       @Say(
               label = "Part of the time running",
+              help = "Where its tools are told with compressed air, those decide.",
               kind = Kind.FRACTION,
               max = 1,
               otherwise = "30 %",

@@ -21,6 +21,11 @@ public final class ShopCheck {
   private static final double SHARES_SLACK = 1e-9;
 
   /** Capacity below which no unit is sold, W. */
+  /** Greatest usual SEER2, W/W (about 33 BTU/Wh), and greatest usual EER of a heat pump. */
+  private static final double MOST_SEASON = 9.7;
+
+  private static final double MOST_IN_THE_HEAT = 4.7;
+
   private static final double LEAST_CAPACITY = 300;
 
   private static final double HOUR = 3600;
@@ -354,6 +359,26 @@ public final class ShopCheck {
       String takes =
           Quantities.show(Kind.POWER, LEAST_CAPACITY, units) + " or more: the figure on the label";
       problems.add(new Problem("unit.capacity", found, takes));
+    }
+    label(unit);
+  }
+
+  /** A season's figure is of heat pumps, and as an efficiency at 95 °F it would be too good. */
+  private void label(CoolingUnit unit) {
+    if (unit.label() == EfficiencyLabel.SEER2) {
+      if (!unit.isHeatPump()) {
+        String takes = "\"EER\" or \"CEER\", or a unit that is a heat pump";
+        problems.add(new Problem("unit.label", "\"SEER2\"", takes));
+      }
+      if (unit.efficiency() <= MOST_SEASON) {
+        warnings.removeIf(warning -> warning.path().equals("unit.efficiency"));
+      }
+    } else if (unit.isHeatPump() && unit.efficiency() > MOST_IN_THE_HEAT) {
+      warnings.removeIf(warning -> warning.path().equals("unit.efficiency"));
+      String text =
+          "more than heat pumps reach at 95 °F; a SEER or SEER2 on the label is a mean of the"
+              + " season: then the figure is \"SEER2\"";
+      warnings.add(new Warning("unit.efficiency", text));
     }
   }
 

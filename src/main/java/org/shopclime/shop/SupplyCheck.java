@@ -59,6 +59,8 @@ public record SupplyCheck(
           others.add(new Load(gain.name(), drawn));
         }
       }
+      room.dehumidifier()
+          .ifPresent(drier -> others.add(new Load("Dehumidifier", watts(drier) / PANEL_VOLTS)));
     }
     others.sort((one, other) -> Double.compare(other.amps(), one.amps()));
     double all = amps * unit.volts() / PANEL_VOLTS;
@@ -66,6 +68,11 @@ public record SupplyCheck(
       all += load.amps();
     }
     return new SupplyCheck(unit, supply, amps, all, others);
+  }
+
+  /** Liters an hour over liters for each kWh. */
+  private static double watts(Drier drier) {
+    return 1000 * 3600 * drier.capacity() / drier.energyFactor();
   }
 
   /** Motors draw more than their watts; lamps and heaters draw them. */

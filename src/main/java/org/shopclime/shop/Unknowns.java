@@ -20,7 +20,8 @@ public final class Unknowns {
   private Unknowns() {}
 
   /**
-   * Everything that is not known exactly.
+   * Everything that is not known exactly. How long a compressor runs is none of it where its tools
+   * are told: they decide then.
    *
    * @param shop shop
    * @return spans of some width and unknown tightnesses, in the order of the file
@@ -33,6 +34,11 @@ public final class Unknowns {
           places.add(place);
           return Optional.empty();
         });
+    if (shop.air().tools().together() > 0) {
+      LineCompressor.of(shop)
+          .map(LineCompressor::dutyPath)
+          .ifPresent(decided -> places.removeIf(place -> place.path().equals(decided)));
+    }
     return List.copyOf(places);
   }
 

@@ -36,6 +36,7 @@ public final class Words {
           Map.entry(Gain.Lamp.LED, "LED"),
           Map.entry(EfficiencyLabel.EER, "EER"),
           Map.entry(EfficiencyLabel.CEER, "CEER"),
+          Map.entry(EfficiencyLabel.SEER2, "SEER2"),
           Map.entry(UnitSystem.INCH_POUND, "inch-pound"),
           Map.entry(UnitSystem.SI, "SI"));
 

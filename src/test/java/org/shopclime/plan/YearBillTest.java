@@ -276,6 +276,36 @@ class YearBillTest {
     assertThat(HeaterHelp.of(window.described(), 0).heat()).isCloseTo(asked, offset(0.1));
   }
 
+  /**
+   * Without prices of purchase: the saving to run is that of the comparison with prices, and with
+   * the price told as the dearest the two cost the same over the years. At a flat price over 15
+   * plain years its worth is 15 times the yearly saving.
+   */
+  @Test
+  void howDearAHeatPumpMayBeNeedsNoPriceOfPurchase() {
+    PumpSaving saving = plain.bill().pumpSaving().orElseThrow();
+    assertThat(plain.bill().toBuy()).isEmpty();
+    assertThat(saving.window()).isCloseTo(plain.bill().cost().total(), offset(1e-6));
+    assertThat(saving.worth()).isCloseTo(15 * (saving.window() - saving.pump()), offset(1e-6));
+    assertThat(saving.worthLow()).isCloseTo(0.8 * saving.worth(), offset(1e-6));
+    assertThat(saving.worth()).isPositive();
+    Prices.FirstCosts even =
+        ShopParts.create(
+            Prices.FirstCosts.class,
+            Map.of(
+                "windowUnit",
+                Optional.of(400.0),
+                "windowUnitYears",
+                15.0,
+                "heatPump",
+                Optional.of(400 + saving.worth())));
+    YearAnswer priced = year(priced(plain.shop(), Map.of("firstCosts", even)));
+    assertThat(priced.bill().pumpSaving()).isEmpty();
+    ToBuy.Pump pump = priced.bill().toBuy().orElseThrow().pump().orElseThrow();
+    assertThat(pump.course().yearlyCost()).isCloseTo(saving.pump(), offset(1e-6));
+    assertThat(pump.gain()).isCloseTo(0, offset(0.01));
+  }
+
   /** Gas beside a heat pump burns only for what the pump cannot give. */
   @Test
   void aFuelHelpsAHeatPump() {

@@ -41,6 +41,7 @@ class SizeJsonTest {
           "Share",
           "Cfm",
           "Pa",
+          "Lb",
           "Lbf",
           "Kwh",
           "Minutes");

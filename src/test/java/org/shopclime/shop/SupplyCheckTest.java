@@ -134,6 +134,23 @@ class SupplyCheckTest {
     assertThat(check.panelAmps()).isCloseTo(5 + 8 * 230 / 240.0 + 1, offset(1e-9));
   }
 
+  /** 12 L a day, half a liter an hour, at 1.5 L/kWh: 333 W, 1.39 A at 240 V. */
+  @Test
+  void aDehumidifierCountsToo() {
+    Shop shop = DayFile.shop();
+    Shop dry =
+        shop.withUnit(shop.unit().map(unit -> unit.withSupply(Optional.of(supply()))))
+            .withRooms(
+                List.of(
+                    shop.rooms()
+                        .get(0)
+                        .withGains(List.of())
+                        .withDehumidifier(Optional.of(new Drier(12 / 86_400.0, 1.5, 0.5)))));
+    SupplyCheck check = SupplyCheck.of(dry).orElseThrow();
+    assertThat(check.others()).extracting(SupplyCheck.Load::name).containsExactly("Dehumidifier");
+    assertThat(check.others().get(0).amps()).isCloseTo(1000 / 3.0 / 240, offset(1e-9));
+  }
+
   private static Supply supply() {
     return new Supply(
         Optional.empty(),
