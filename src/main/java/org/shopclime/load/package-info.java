@@ -14,10 +14,10 @@
  * and stars are told within a half hour by mean and tilt; a line from another cooled room is told
  * without area.<br>
  * <b>Checked by:</b> {@code SteadyShopTest}, {@code SeveralRoomsTest}, {@code WindowLineTest},
- * {@code GroundLineTest}, {@code WinterLossTest} (hand calculations), {@code LoadSumProperties}
- * (lines make the total), {@code LawsTest}, {@code BareShopTest}, {@code HotAtticTest} (fourth
- * powers), {@code SettingConvergenceTest} (a march of half the step and slice), {@code
- * SlotFlowsTest}; shops drawn by lot in {@code HotDayBooksProperties}, {@code
+ * {@code GroundLineTest}, {@code WinterLossTest}, {@code OpenStairLoadTest} (hand calculations),
+ * {@code LoadSumProperties} (lines make the total), {@code LawsTest}, {@code BareShopTest}, {@code
+ * HotAtticTest} (fourth powers), {@code SettingConvergenceTest} (a march of half the step and
+ * slice), {@code SlotFlowsTest}; shops drawn by lot in {@code HotDayBooksProperties}, {@code
  * HotDaySenseProperties}, {@code SteadySenseProperties}, {@code CutFaceProperties}, {@code
  * MirrorProperties}.
  */

@@ -13,8 +13,8 @@
  * nothing back when it stops. Halved steps move the peak by less than 0.1 °F and the day's heat by
  * less than 0.5 %.<br>
  * <b>Checked by:</b> LivedDayTest (conservation to 1e-9, halved steps, more days), LumpedShopTest
- * (exponentials and moisture by pencil), OpenDoorTest, UnitSearchTest (scans); the year by
- * YearRunTest (conservation to 1e-9, steady cases by pencil), YearRunProperties,
+ * (exponentials and moisture by pencil), OpenDoorTest, OpenStairTest, UnitSearchTest (scans); the
+ * year by YearRunTest (conservation to 1e-9, steady cases by pencil), YearRunProperties,
  * DayBooksProperties, YearStepsTest, YearAgainstDayTest; habits of running a unit by HabitYearTest,
  * HabitProperties.
  */
