@@ -19,7 +19,9 @@ import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.March;
 import org.shopclime.heat.Waves;
+import org.shopclime.shop.Gain;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopEdit;
 
 /**
  * The hot day of any shop: lines make up the total, heat is neither made nor lost, all is finite.
@@ -113,11 +115,13 @@ class HotDayBooksProperties {
   /**
    * A march in steps of five minutes under the same flows of air through floating rooms tells the
    * same load: of the day within 0.05 %, of each hour within 0.1 % of the greatest (measured in
-   * 2,000 shops: 0.015 % and 0.05 % at most).
+   * 2,000 shops: 0.015 % and 0.05 % at most). Ovens are left out: their batches heat by the five
+   * minutes, which the load takes by the half hour, 0.24 % in one of 400 shops; they are below.
    */
   @Property(tries = 6, shrinking = ShrinkingMode.OFF)
   void marchTellsTheSameLoad(@ForAll long lot) {
-    Both both = new Both(lot);
+    DrawnShop drawn = new DrawnShop(lot);
+    Both both = new Both(drawn, ShopEdit.withoutGains(drawn.shop(), Gain.Oven.class));
     both.march.takeFlows(both.day);
     MarchedDay.Result marched = both.march.run(both.march.everything(), new Account(both.model));
     for (RoomLoad load : PeakLoad.totals(both.model).rooms()) {
@@ -135,10 +139,11 @@ class HotDayBooksProperties {
   }
 
   /**
-   * What it costs that air through a floating room is told by the half hour: where its door stands
-   * open for some minutes, a march with the flows of every five minutes differs. In 2,000 shops by
-   * 0.22 % of the greatest load of the room next to it at most, in all but 19 of 2,649 rooms by
-   * less than 0.05 %; held here to the 0.5 % that peaks are held to elsewhere.
+   * What it costs that air through a floating room, and an oven's heat, are told by the half hour:
+   * where its door stands open for some minutes, a march with the flows of every five minutes
+   * differs. In 2,000 shops by 0.22 % of the greatest load of the room next to it at most, in all
+   * but 19 of 2,649 rooms by less than 0.05 %; held here to the 0.5 % that peaks are held to
+   * elsewhere.
    */
   @Property(tries = 6, shrinking = ShrinkingMode.OFF)
   void flowsByTheHalfHourCostLittle(@ForAll long lot) {
@@ -160,8 +165,14 @@ class HotDayBooksProperties {
     final MarchedDay march;
 
     Both(long lot) {
-      DrawnShop drawn = new DrawnShop(lot);
-      Shop shop = drawn.shop();
+      this(new DrawnShop(lot));
+    }
+
+    private Both(DrawnShop drawn) {
+      this(drawn, drawn.shop());
+    }
+
+    Both(DrawnShop drawn, Shop shop) {
       model = ShopModel.cooling(shop, drawn.day(shop), ShopModel.Holding.HELD);
       day = new HeldDay(model);
       march = new MarchedDay(model, 288);
