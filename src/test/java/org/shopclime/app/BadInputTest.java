@@ -121,8 +121,7 @@ class BadInputTest {
   /** What is there but cannot be taken is named as what it is. */
   @Test
   void emptyNamesDevicesAndFoldersWithoutWeather() {
-    refused(
-        CommandsTest.run("size", ""), "FILE: found \"\"; takes a shop file that can be read");
+    refused(CommandsTest.run("size", ""), "FILE: found \"\"; takes a shop file that can be read");
     refused(
         CommandsTest.run("airline", ""), "FILE: found \"\"; takes a shop file that can be read");
     if (Files.exists(Path.of("/dev/null"))) {
