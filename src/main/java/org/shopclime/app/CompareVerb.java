@@ -62,9 +62,14 @@ final class CompareVerb implements Callable<Integer> {
       return session.refuse(
           new Problem(
               "compare",
-              Session.oneLine(String.valueOf(wrong.getMessage())),
+              Session.oneLine(String.valueOf(first(wrong).getMessage())),
               "a folder of hourly weather files of all stations"));
     }
+  }
+
+  /** What was thrown before threads wrapped it. */
+  private static Throwable first(Throwable wrong) {
+    return wrong.getCause() instanceof IllegalArgumentException cause ? first(cause) : wrong;
   }
 
   private List<YearComparison.Pair> at(Station station, Climates climates) {

@@ -20,7 +20,12 @@ final class Folders {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      String found = Files.isRegularFile(folder) ? "a file" : reason(e);
+      String found =
+          Files.isRegularFile(folder)
+              ? "a file"
+              : Files.exists(folder) && !Files.isDirectory(folder)
+                  ? "something that is no folder"
+                  : reason(e);
       return Optional.of(new Problem(folder.toString(), found, TAKES));
     }
     return trial(folder).map(found -> new Problem(folder.toString(), found, TAKES));

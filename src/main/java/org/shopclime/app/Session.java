@@ -35,6 +35,10 @@ record Session(PrintWriter out, PrintWriter err, FormLauncher form) {
 
   /** Reads a shop file, or the usual example; tells every problem. */
   Optional<Loaded> load(Optional<Path> file) {
+    if (file.isPresent() && file.get().toString().isEmpty()) {
+      refuse(new Problem("FILE", "\"\"", "a shop file that can be read"));
+      return Optional.empty();
+    }
     Climates climates = Climates.load();
     Stations stations =
         new Stations(

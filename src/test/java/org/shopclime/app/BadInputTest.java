@@ -118,6 +118,25 @@ class BadInputTest {
     assertThat(below.err().lines().toList()).hasSize(1);
   }
 
+  /** What is there but cannot be taken is named as what it is. */
+  @Test
+  void emptyNamesDevicesAndFoldersWithoutWeather() {
+    refused(CommandsTest.run("size", ""), "FILE: found \"\"; takes a shop file that can be read");
+    refused(
+        CommandsTest.run("airline", ""), "FILE: found \"\"; takes a shop file that can be read");
+    if (Files.exists(Path.of("/dev/null"))) {
+      refused(
+          CommandsTest.run("size", "--report", "/dev/null"),
+          "/dev/null: found something that is no folder; takes a folder that can be written to");
+    }
+    CommandsTest.Outcome compared = CommandsTest.run("compare", folder.toString());
+    assertThat(compared.code()).isEqualTo(2);
+    assertThat(compared.err().lines().toList())
+        .singleElement()
+        .asString()
+        .startsWith("compare: found no hourly file of ");
+  }
+
   @Test
   void weatherFolderThatIsMissing() {
     String missing = folder.resolve("weather").toString();

@@ -163,10 +163,10 @@ class AirWindowTest {
         .isEqualTo(new AirlineWords(made, UnitSystem.INCH_POUND).sentence());
     assertThat(words("air.why"))
         .contains(
-            "2. Closet with grilles to the room: Ranked below \"closet with a fan from and to the"
-                + " room\" because its place reaches 112 °F where the machine takes 104 °F; there"
-                + " it is 103 °F.")
-        .contains("– In the room: Excluded because solvent fumes or powder reach its motor");
+            "Below \"closet with a fan from and to the room\", where it is 103 °F, because their place"
+                + " gets hotter than the 104 °F the machine takes: 2. Closet with grilles to the room"
+                + " 112 °F; ")
+        .contains("– In the room: excluded because solvent fumes or powder reach its motor");
     assertThat(words("air.care")).contains("NFPA 33").contains("licensed").contains("fuel-gas");
     assertThat(words("air.limits")).contains("Noise is not computed");
     for (String chart : List.of("air", "vents", "water")) {
