@@ -180,7 +180,29 @@ final class AnswerFacts {
                 : "for the first hour of work to be held, switch it on "
                     + Shown.duration(morning.lead().getAsInt())
                     + " before";
-    return start + "; " + down + "; " + on + ".";
+    return start
+        + "; "
+        + down
+        + "; "
+        + on
+        + "."
+        + morning.soaked().map(soaked -> " " + soaked(soaked, held)).orElse("");
+  }
+
+  /** A shop come to on the afternoon of a day off. */
+  private String soaked(PullDown.Soaked soaked, String held) {
+    return "Come to it on a day off at its hottest, "
+        + temperature(soaked.start())
+        + " from "
+        + clock.during(soaked.hour())
+        + ", and switch the unit on: it "
+        + (soaked.minutes().isEmpty()
+            ? "is not at " + held + " before the day ends."
+            : "is at "
+                + held
+                + " after "
+                + Shown.duration(soaked.minutes().getAsInt())
+                + ", if no work goes on.");
   }
 
   private void load(List<String> lines) {

@@ -20,6 +20,7 @@ import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.run.LivedDay;
+import org.shopclime.run.PullDown;
 import org.shopclime.run.Trace;
 
 /**
@@ -195,11 +196,7 @@ public final class SizeJson {
         .unit()
         .flatMap(UnitAnswer::pullDown)
         .ifPresentOrElse(
-            morning ->
-                unit.putObject("pullDown")
-                    .<ObjectNode>set("startF", temperature(morning.start()))
-                    .put("downAfterHours", hours(morning.minutes()))
-                    .put("switchOnBeforeWorkHours", hours(morning.lead())),
+            morning -> pullDown(unit.putObject("pullDown"), morning),
             () -> unit.putNull("pullDown"));
     answer
         .unit()
@@ -236,6 +233,21 @@ public final class SizeJson {
         .<ObjectNode>set("indoorPeakF", temperature(end.indoorPeak()))
         .put("holds", end.holds())
         .put("recommendedBtuh", rounded(end.recommended(), Units::btuh));
+  }
+
+  private static void pullDown(ObjectNode told, PullDown morning) {
+    told.<ObjectNode>set("startF", temperature(morning.start()))
+        .put("downAfterHours", hours(morning.minutes()))
+        .put("switchOnBeforeWorkHours", hours(morning.lead()));
+    if (morning.soaked().isEmpty()) {
+      told.putNull("soaked");
+      return;
+    }
+    PullDown.Soaked soaked = morning.soaked().get();
+    told.putObject("soaked")
+        .<ObjectNode>set("startF", temperature(soaked.start()))
+        .put("startHour", soaked.hour())
+        .put("downAfterHours", hours(soaked.minutes()));
   }
 
   private static void fan(ObjectNode unit, FanAnswer fan) {

@@ -360,7 +360,7 @@ final class DayRunner {
     prepare(kind, slot);
     dry(kind, slot);
     march.look(drivers);
-    boolean on = cooling.isPresent() && kind == DayKind.WORKING && days.attended(slot);
+    boolean on = cooling.isPresent() && days.isOn(kind, slot);
     boolean blows = on && cooling.get().blows();
     if (blows) {
       control.off();

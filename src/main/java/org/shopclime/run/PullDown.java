@@ -17,10 +17,58 @@ import org.shopclime.balance.DaySlots;
  * @param lead minutes before work at which the unit must be switched on so that the mean of its
  *     first hour counts as held; empty if not even since midnight is enough. Air alone comes down
  *     in minutes, but walls and things warm it again as soon as work begins
+ * @param soaked the same of a shop that is come to at the hottest time of a day off; nothing where
+ *     that counts as held
  */
-public record PullDown(double start, OptionalInt minutes, OptionalInt lead) {
+public record PullDown(
+    double start, OptionalInt minutes, OptionalInt lead, Optional<Soaked> soaked) {
 
   private static final int MINUTES = 5;
+
+  /**
+   * A morning alone.
+   *
+   * @param start room air as work starts with the unit off until then, °C
+   * @param minutes from there until the mean of a step counts as held
+   * @param lead minutes before work at which the unit must be switched on
+   */
+  public PullDown(double start, OptionalInt minutes, OptionalInt lead) {
+    this(start, minutes, lead, Optional.empty());
+  }
+
+  /**
+   * A shop that has soaked heat on a day off, and is come to when it is hottest.
+   *
+   * @param start room air then, °C
+   * @param hour hour of the day that it is in, hour ending 1 to 24
+   * @param minutes with the unit on, and no work, until the mean of a step counts as held; empty if
+   *     it does not before the day ends
+   */
+  public record Soaked(double start, int hour, OptionalInt minutes) {
+
+    private static Optional<Soaked> of(
+        ShopDays days, DayRunner.State idle, Cooling cooling, int room) {
+      double limit = days.model().setPoint(room) + LivedDay.TOLERANCE;
+      double[] off = air(days, idle, Optional.empty(), room, DayKind.IDLE);
+      int hottest = days.start();
+      for (int since = 0; since < DaySlots.COUNT; since++) {
+        int slot = (days.start() + since) % DaySlots.COUNT;
+        hottest = off[slot] > off[hottest] ? slot : hottest;
+      }
+      if (off[hottest] <= limit) {
+        return Optional.empty();
+      }
+      double[] on = air(days.visitedFrom(hottest), idle, Optional.of(cooling), room, DayKind.IDLE);
+      OptionalInt minutes = OptionalInt.empty();
+      int left = DaySlots.COUNT - Math.floorMod(hottest - days.start(), DaySlots.COUNT);
+      for (int since = 0; minutes.isEmpty() && since < left; since++) {
+        if (on[(hottest + since) % DaySlots.COUNT] <= limit) {
+          minutes = OptionalInt.of((since + 1) * MINUTES);
+        }
+      }
+      return Optional.of(new Soaked(off[hottest], hottest / DaySlots.PER_HOUR + 1, minutes));
+    }
+  }
 
   /**
    * Finds it.
@@ -38,7 +86,7 @@ public record PullDown(double start, OptionalInt minutes, OptionalInt lead) {
       return Optional.empty();
     }
     double limit = days.model().setPoint(room) + LivedDay.TOLERANCE;
-    double[] air = air(days, idle, cooling, room);
+    double[] air = air(days, idle, Optional.of(cooling), room, DayKind.WORKING);
     double start = air[Math.floorMod(first - 1, DaySlots.COUNT)];
     OptionalInt minutes = start <= limit ? OptionalInt.of(0) : OptionalInt.empty();
     for (int since = 0;
@@ -50,7 +98,11 @@ public record PullDown(double start, OptionalInt minutes, OptionalInt lead) {
     }
     int most = Math.floorMod(first - days.start(), DaySlots.COUNT);
     return Optional.of(
-        new PullDown(start, minutes, lead(days, idle, cooling, room, minutes, most)));
+        new PullDown(
+            start,
+            minutes,
+            lead(days, idle, cooling, room, minutes, most),
+            Soaked.of(days, idle, cooling, room)));
   }
 
   private static OptionalInt lead(
@@ -85,7 +137,8 @@ public record PullDown(double start, OptionalInt minutes, OptionalInt lead) {
   /** Whether the first hour of work is held if the unit is switched on so much earlier. */
   private static boolean isHeld(
       ShopDays days, DayRunner.State idle, Cooling cooling, int room, int early) {
-    double[] air = air(days.switchedOnEarlier(early), idle, cooling, room);
+    double[] air =
+        air(days.switchedOnEarlier(early), idle, Optional.of(cooling), room, DayKind.WORKING);
     double mean = 0;
     for (int since = 0; since < DaySlots.PER_HOUR; since++) {
       mean += air[(days.firstSlot() + since) % DaySlots.COUNT] / DaySlots.PER_HOUR;
@@ -93,13 +146,14 @@ public record PullDown(double start, OptionalInt minutes, OptionalInt lead) {
     return mean <= days.model().setPoint(room) + LivedDay.TOLERANCE;
   }
 
-  /** Mean room air of each slot of the first working day, °C. */
-  private static double[] air(ShopDays days, DayRunner.State idle, Cooling cooling, int room) {
-    DayRunner runner = new DayRunner(days, Optional.of(cooling), room);
+  /** Mean room air of each slot of a day after idle ones, °C. */
+  private static double[] air(
+      ShopDays days, DayRunner.State idle, Optional<Cooling> cooling, int room, DayKind kind) {
+    DayRunner runner = new DayRunner(days, cooling, room);
     DayLedger ledger = new DayLedger(days.model().rooms());
     runner.restore(idle);
     runner.audit(ledger);
-    runner.run(DayKind.WORKING);
+    runner.run(kind);
     return ledger.air[room];
   }
 }

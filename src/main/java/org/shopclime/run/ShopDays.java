@@ -23,6 +23,9 @@ final class ShopDays {
   /** Number of the march's step of {@link RoomCycling#LONG}. */
   private static final int LONGER = 2;
 
+  /** Beyond the last slot of a day. */
+  private static final int NEVER = DaySlots.COUNT;
+
   /** Slots in a long step: half an hour. */
   static final int STRIDE = 6;
 
@@ -31,6 +34,10 @@ final class ShopDays {
   private final Map<DayKind, double[]> latentGains = new EnumMap<>(DayKind.class);
   private final DaySlots working;
   private final DaySlots attended;
+
+  /** First slot of an idle day in which the unit is on; none where it never is. */
+  private final int visited;
+
   private final int start;
   private final ModeMarch march;
   private final Map<Integer, CyclingTable> cycling;
@@ -62,6 +69,7 @@ final class ShopDays {
       machine.ifPresent(placed -> add(placed, kind));
     }
     working = model.working();
+    visited = NEVER;
     attended = working.withoutBreaks();
     boolean throughMidnight =
         attended.at(0) > 0 && attended.at(DaySlots.COUNT - 1) > 0 && attended.hours() < 24;
@@ -69,7 +77,8 @@ final class ShopDays {
     findQuiet();
   }
 
-  private ShopDays(ShopDays of, int early) {
+  private ShopDays(ShopDays of, int early, int visited) {
+    this.visited = visited;
     model = of.model;
     march = of.march;
     cycling = of.cycling;
@@ -117,7 +126,24 @@ final class ShopDays {
 
   /** The same days with the unit switched on so many slots before work; the march is shared. */
   ShopDays switchedOnEarlier(int slots) {
-    return new ShopDays(this, slots);
+    return new ShopDays(this, slots, NEVER);
+  }
+
+  /** The same days with the unit switched on in a slot of an idle day, until that ends. */
+  ShopDays visitedFrom(int slot) {
+    return new ShopDays(this, 0, Math.floorMod(slot - start, DaySlots.COUNT));
+  }
+
+  /**
+   * Whether the unit is on.
+   *
+   * @param kind working or idle day
+   * @param slot five-minute slot
+   */
+  boolean isOn(DayKind kind, int slot) {
+    return kind == DayKind.WORKING
+        ? attended(slot)
+        : Math.floorMod(slot - start, DaySlots.COUNT) >= visited;
   }
 
   /** Slot in which work begins; -1 if nobody ever works. */
@@ -187,7 +213,7 @@ final class ShopDays {
     int before = first + DaySlots.COUNT - DaySlots.PER_HOUR;
     double warm = model.outdoor(first / DaySlots.PER_HOUR + 1) + WARMER;
     for (int i = 0; i < DaySlots.PER_HOUR + STRIDE; i++) {
-      if (kind == DayKind.WORKING && attended((before + i) % DaySlots.COUNT)) {
+      if (isOn(kind, (before + i) % DaySlots.COUNT)) {
         return false;
       }
     }

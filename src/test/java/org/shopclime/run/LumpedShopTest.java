@@ -113,6 +113,39 @@ class LumpedShopTest {
     assertThat(minutes).isCloseTo(exact, within(5 + 0.01 * exact));
   }
 
+  /**
+   * The same room, soaked at 100 °F on a day off and come to then: down to 79 °F after the same
+   * time, P being what the unit gives in the hours it takes.
+   */
+  @Test
+  void aSoakedShopComesDownAsLongAsTheExponentialSays() {
+    Shop shop = MadeShops.hours(MadeShops.box("4000 m3", "0.02 /h", ""), "Mon-Fri 8:00-17:00", 0);
+    ShopModel model = MadeShops.steady(shop, MadeShops.celsius(100), 0.0005);
+    ShopDays days = new ShopDays(model);
+    DayRunner.State idle = LivedDay.idle(days, 0);
+    Cooling cooling = MadeShops.window(3000);
+    PullDown.Soaked soaked =
+        PullDown.of(days, idle, cooling, 0).orElseThrow().soaked().orElseThrow();
+    assertThat(soaked.start()).isCloseTo(end(days), within(0.02));
+    double minutes = soaked.minutes().orElseThrow();
+    int first = soaked.hour() - 1;
+    DayRunner runner =
+        new DayRunner(days.visitedFrom(first * DaySlots.PER_HOUR), Optional.of(cooling), 0);
+    runner.restore(idle);
+    runner.run(DayKind.IDLE);
+    double given = 0;
+    int hours = (int) Math.ceil(minutes / 60);
+    for (int hour = first + 1; hour <= first + hours; hour++) {
+      given += runner.trace().canGive().at(hour) / hours;
+    }
+    double conductance = conductance(model);
+    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double down = end(days) - (model.setPoint(0) + LivedDay.TOLERANCE);
+    double exact = -capacity / conductance * Math.log(1 - down * conductance / given) / 60;
+    assertThat(exact).isGreaterThan(60);
+    assertThat(minutes).isCloseTo(exact, within(5 + 0.02 * exact));
+  }
+
   /** Temperature the room ends at, left alone. */
   private static double end(ShopDays days) {
     ShopModel model = days.model();

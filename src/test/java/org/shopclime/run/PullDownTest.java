@@ -73,6 +73,22 @@ class PullDownTest {
     assertThat(morning(days, 5000).lead()).isEmpty();
   }
 
+  /** On the afternoon of a day off it is hotter than in the morning; a bigger unit is sooner. */
+  @Test
+  void aSoakedAfternoonTakesLonger() {
+    ShopDays days = days("insulated-foam-door");
+    int minutes = Integer.MAX_VALUE;
+    for (double btuh : new double[] {8000, 12000, 18000, 36000}) {
+      PullDown morning = morning(days, btuh);
+      PullDown.Soaked soaked = morning.soaked().orElseThrow();
+      assertThat(soaked.hour()).isBetween(15, 19);
+      assertThat(soaked.start()).isGreaterThan(morning.start() + 2);
+      assertThat(soaked.minutes().orElse(Integer.MAX_VALUE)).isLessThanOrEqualTo(minutes);
+      minutes = soaked.minutes().orElse(Integer.MAX_VALUE);
+    }
+    assertThat(minutes).isLessThan(60);
+  }
+
   @Test
   void aCoolMorningAsksNothing() {
     ShopDays cool = days("insulated-foam-door").shifted(-15);
@@ -80,5 +96,7 @@ class PullDownTest {
     assertThat(morning.start()).isLessThan(cool.model().setPoint(0));
     assertThat(morning.minutes()).hasValue(0);
     assertThat(morning.lead()).hasValue(0);
+    assertThat(cool.model().setPoint(0)).isGreaterThan(morning.start());
+    assertThat(morning(days("insulated-foam-door").shifted(-25), 12000).soaked()).isEmpty();
   }
 }
