@@ -34,12 +34,15 @@ public final class Unknowns {
           places.add(place);
           return Optional.empty();
         });
-    if (shop.air().tools().together() > 0) {
-      LineCompressor.of(shop)
-          .map(LineCompressor::dutyPath)
-          .ifPresent(decided -> places.removeIf(place -> place.path().equals(decided)));
-    }
+    decided(shop).ifPresent(decided -> places.removeIf(place -> place.path().equals(decided)));
     return List.copyOf(places);
+  }
+
+  /** Where a part of the time stands that tools decide, so that nothing is unknown there. */
+  private static Optional<String> decided(Shop shop) {
+    return shop.air().tools().together() > 0
+        ? LineCompressor.of(shop).map(LineCompressor::dutyPath)
+        : Optional.empty();
   }
 
   /**
@@ -50,7 +53,13 @@ public final class Unknowns {
    * @return a shop without unknowns
    */
   public static Shop choose(Shop shop, Choice choice) {
-    return resolved(shop, place -> Optional.of(choice));
+    Optional<String> decided = decided(shop);
+    return resolved(
+        shop,
+        place ->
+            decided.isPresent() && decided.get().equals(place.path())
+                ? Optional.empty()
+                : Optional.of(choice));
   }
 
   /**

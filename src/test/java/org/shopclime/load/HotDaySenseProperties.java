@@ -144,6 +144,9 @@ class HotDaySenseProperties {
     Profile before = sensible(PeakLoad.totals(one));
     Profile after = sensible(PeakLoad.totals(other));
     double least = -slack(before);
+    assertThat(after.mean() - before.mean())
+        .as("the day")
+        .isGreaterThanOrEqualTo(-Near.ROUNDING * Near.greatest(before));
     for (int hour = 1; hour <= 24; hour++) {
       assertThat(after.at(hour) - before.at(hour))
           .as("hour %d", hour)
@@ -162,10 +165,11 @@ class HotDaySenseProperties {
   /**
    * With more heat the faces' means move, about which radiation is made linear for the day; that
    * moves the lines of other things either way: in the drawn shop 11380 by 0.12 W of 8 kW at night,
-   * when the newcomers' own line is 0.11 W, so that the total falls by 1e-6 of its peak.
+   * when the newcomers' own line is 0.11 W, so that the total falls by 1e-6 of its peak; in seven
+   * of 2,500 by 1e-5 to 4e-5. The sum of the day never falls.
    */
   private static double slack(Profile profile) {
-    return 1e-5 * Near.greatest(profile);
+    return 1e-4 * Near.greatest(profile);
   }
 
   private static Shop leaking(Shop shop, double area) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.shopclime.quantity.UnitSystem;
@@ -61,6 +62,14 @@ class ShopFileProperties {
       shop = Unknowns.chooseOne(shop, place, choice);
     }
     assertThat(shop).isEqualTo(chosen);
+  }
+
+  /** In this shop tools decide how long the compressor runs, whatever the owner does not know. */
+  @Example
+  void whatToolsDecideIsNotChosen() {
+    for (Choice choice : Choice.values()) {
+      nothingIsUnknownOnceChosen(-1689, choice);
+    }
   }
 
   private static JsonNode tree(String text) throws JsonProcessingException {
