@@ -64,6 +64,9 @@ final class Assumptions {
     return LIMITS.stream().filter(line -> !line.startsWith("The day is clear")).toList();
   }
 
+  /** Air below this counts as thin, Pa: some 3,000 ft up. */
+  private static final double THIN_AIR = 91_000;
+
   private final Shop shop;
   private final HotDay day;
   private final UnitSystem units;
@@ -232,8 +235,17 @@ final class Assumptions {
         + ") on the label; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."
+        + height()
         + fan(unit)
         + unit.winterHeat().map(heat -> " " + winter(unit, heat)).orElse("");
+  }
+
+  /** What thin air does, where it is thin. */
+  private String height() {
+    return day.pressure() > THIN_AIR
+        ? ""
+        : " So high up its fans move thinner air, which is counted; what the compressor gives is taken"
+            + " as at sea level, which may be a few percent too much.";
   }
 
   private String fan(CoolingUnit unit) {

@@ -138,7 +138,8 @@ public record SupplyCheck(
                         + figure(panelAmps)
                         + " A at 240 V, the panel is one of "
                         + figure(panel)
-                        + " A: see what need not run together."));
+                        + " A: see what need not run together. What is listed as other heat is not in"
+                        + " it."));
     return warnings;
   }
 

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
+import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.run.MadeShops;
 import org.shopclime.shop.Build;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Leakage;
@@ -58,5 +61,18 @@ class AssumptionsTest {
     assertThat(unknowns(Answers.SHOP.withRooms(rooms)))
         .anySatisfy(line -> assertThat(line).endsWith("between good and very leaky in the band."))
         .anySatisfy(line -> assertThat(line).contains("gaps in its insulation – 3 % taken"));
+  }
+
+  /** Albuquerque lies at 5,310 ft, where the standard atmosphere has 83 kPa; Mobile at the sea. */
+  @Test
+  void thinAirIsToldWhereItIsThin() {
+    assertThat(lines("723650")).anyMatch(line -> line.contains("So high up its fans move thinner"));
+    assertThat(lines(MadeShops.MOBILE)).noneMatch(line -> line.contains("So high up"));
+  }
+
+  private static List<String> lines(String station) {
+    Shop shop = MadeShops.example("insulated-foam-door", station);
+    SizeAnswer answer = new Sizing(shop, MadeShops.CLIMATES).answer(List.of(), Progress.silent());
+    return new Assumptions(answer, UnitSystem.INCH_POUND).lines();
   }
 }
