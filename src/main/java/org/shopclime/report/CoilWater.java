@@ -36,6 +36,8 @@ final class CoilWater {
         units == UnitSystem.SI
             ? String.format(Locale.ROOT, "%.1f liters", water)
             : Math.round(water / PINT) + " pints";
-    return " About " + much + " of water drip from its coil: a bucket tells.";
+    return " About "
+        + much
+        + " of water come off its coil: a bucket under its drain tells, unless it blows the water out.";
   }
 }

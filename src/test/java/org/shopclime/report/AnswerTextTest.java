@@ -189,7 +189,7 @@ class AnswerTextTest {
             "The label says 12,000 BTU/h; in that hour the unit can take out 12,000 BTU/h, of which"
                 + " 9,000 BTU/h is heat and 3,000 BTU/h moisture.",
             "It runs flat out 9 am to noon and 1 pm to 5 pm and uses about 7 kWh that day. About 19"
-                + " pints of water drip from its coil: a bucket tells.",
+                + " pints of water come off its coil: a bucket under its drain tells, unless it blows the water out.",
             "After days off the room is at 90 °F when work starts; the unit, switched on then, has"
                 + " it at 79 °F after 1 h 25 min; for the first hour of work to be held, switch it"
                 + " on 1 h 10 min before.",
@@ -288,8 +288,8 @@ class AnswerTextTest {
     assertThat(AnswerText.facts(answer, IP))
         .contains(
             "Clammy: 65 % humidity at 11 am, dew point 62 °F.",
-            "It never runs flat out and uses about 12 kWh that day. About 32 pints of water drip from"
-                + " its coil: a bucket tells.",
+            "It never runs flat out and uses about 12 kWh that day. About 32 pints of water come off"
+                + " its coil: a bucket under its drain tells, unless it blows the water out.",
             "The smallest usual size that still holds is 8,000 BTU/h.",
             "All this is for a working day that follows others like it; the first one after days"
                 + " off is no worse.")
