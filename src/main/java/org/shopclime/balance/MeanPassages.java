@@ -4,7 +4,7 @@ import java.util.function.IntToDoubleFunction;
 import org.shopclime.heat.Drivers;
 
 /** Air that changes places between rooms in the mean of a day or season. */
-final class MeanPassages {
+public final class MeanPassages {
 
   private final Passages passages;
 
@@ -20,7 +20,7 @@ final class MeanPassages {
    * @param open part of the time that each does, by its number
    * @param humidHeat heat capacity of the air, J per kg of dry air and K
    */
-  MeanPassages(Passages passages, IntToDoubleFunction open, double humidHeat) {
+  public MeanPassages(Passages passages, IntToDoubleFunction open, double humidHeat) {
     this.passages = passages;
     this.open = new double[passages.count()];
     for (int way = 0; way < this.open.length; way++) {
@@ -29,12 +29,22 @@ final class MeanPassages {
     this.humidHeat = humidHeat;
   }
 
-  boolean isEmpty() {
+  /**
+   * Whether no way between rooms is told.
+   *
+   * @return true if there is no way at all
+   */
+  public boolean isEmpty() {
     return open.length == 0;
   }
 
-  /** Sets the flows between rooms of these temperatures, °C. */
-  void set(Drivers into, double[] warm) {
+  /**
+   * Sets the flows between rooms.
+   *
+   * @param into takes the heat they carry
+   * @param warm air of each room, °C
+   */
+  public void set(Drivers into, double[] warm) {
     int rooms = warm.length;
     double[] between = new double[rooms * rooms];
     for (int way = 0; way < open.length; way++) {

@@ -5,6 +5,7 @@ import org.shopclime.balance.ComponentKind;
 import org.shopclime.balance.DayDrivers;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
+import org.shopclime.balance.MeanPassages;
 import org.shopclime.balance.Passages;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
@@ -63,9 +64,12 @@ public final class WinterLoss {
     }
     double air = 0;
     SteadyState.Solution steady = null;
-    Passages passages = model.passages();
-    double onward = passages.count() == 0 ? 1 : RoomsAir.ONWARD;
-    int rounds = passages.count() == 0 ? ROUNDS : MORE_ROUNDS;
+    int idle = Passages.plan(DayKind.IDLE);
+    MeanPassages between =
+        new MeanPassages(
+            model.passages(), way -> model.passages().open(way, idle, 0, DaySlots.PER_HOUR), heat);
+    double onward = between.isEmpty() ? 1 : RoomsAir.ONWARD;
+    int rounds = between.isEmpty() ? ROUNDS : MORE_ROUNDS;
     for (int round = 0; round < rounds; round++) {
       air = 0;
       for (int room = 0; room < model.rooms(); room++) {
@@ -78,7 +82,7 @@ public final class WinterLoss {
           drivers.inflow(room, flow, outdoor);
         }
       }
-      pass(passages, warm, heat, drivers);
+      between.set(drivers, warm);
       steady = SteadyState.solve(model.network(), drivers);
       for (int room = 0; room < model.rooms(); room++) {
         warm[room] =
@@ -98,22 +102,5 @@ public final class WinterLoss {
       }
     }
     return loss;
-  }
-
-  /** Lets air pass between rooms through what stands open on the design night. */
-  private static void pass(Passages passages, double[] warm, double heat, Drivers drivers) {
-    int rooms = warm.length;
-    double[] between = new double[rooms * rooms];
-    int idle = Passages.plan(DayKind.IDLE);
-    for (int way = 0; way < passages.count(); way++) {
-      int first = passages.first(way);
-      int second = passages.second(way);
-      double each =
-          heat * passages.dryAir(way, idle, 0, DaySlots.PER_HOUR, warm[first], warm[second]);
-      int pair = Math.min(first, second) * rooms + Math.max(first, second);
-      between[pair] += each;
-      drivers.exchange(first, second, between[pair]);
-      drivers.exchange(second, first, between[pair]);
-    }
   }
 }

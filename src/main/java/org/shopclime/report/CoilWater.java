@@ -3,6 +3,7 @@ package org.shopclime.report;
 import java.util.Locale;
 import org.shopclime.gain.HeatGain;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.quantity.Units;
 import org.shopclime.run.Trace;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Shop;
@@ -12,11 +13,12 @@ final class CoilWater {
 
   private static final double SECONDS = 86_400;
 
-  /** Litres in a US pint. */
-  private static final double PINT = 0.473176;
+  private static final double PINTS_PER_GALLON = 8;
 
   /** Less than this is not told, kg. */
   private static final double LEAST = 0.25;
+
+  private static final double LITRES = 1000;
 
   private CoilWater() {}
 
@@ -35,7 +37,7 @@ final class CoilWater {
     String much =
         units == UnitSystem.SI
             ? String.format(Locale.ROOT, "%.1f liters", water)
-            : Math.round(water / PINT) + " pints";
+            : Math.round(Units.gallons(water / LITRES) * PINTS_PER_GALLON) + " pints";
     return " About "
         + much
         + " of water come off its coil: a bucket under its drain tells, unless it blows the water out.";

@@ -99,8 +99,11 @@ interface Control {
     /** The same of an amount that is taken out flat out, and its unit for a kilogram. */
     private double of(WetCoil coil, Able able, double share, double flatOut, double perKilogram) {
       RoomCycling.Cycle found = cycle(coil, able, share);
-      if (found.endless() || found.run() == 0) {
-        return found.endless() ? flatOut : 0;
+      if (found.endless()) {
+        return flatOut;
+      }
+      if (found.run() == 0) {
+        return 0;
       }
       double all = found.run() + found.rest();
       double given = found.run() * cycling.of().start().share(0, found.run());

@@ -48,11 +48,6 @@ final class DayRunner {
 
   private static final double NEAR_HUMIDITY = 2e-5;
 
-  /** The same of rooms that share air, so near that their books close; and rounds for it. */
-  private static final double NEAR_SHARED = SharedWater.NEAR;
-
-  private static final int MOST_SHARES = SharedWater.MOST_ROUNDS;
-
   private final ShopDays days;
   private final ShopModel model;
   private final Optional<Cooling> cooling;
@@ -284,11 +279,7 @@ final class DayRunner {
         (way, one, other) -> model.passages().dryAir(way, idle, 0, DaySlots.COUNT, one, other),
         MoistAir.humidHeat(model.outdoorHumidityRatio(1)),
         model::setPoint);
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      open.flow(drivers, Optional.empty());
-      march.startSteady(drivers);
-      open.move(march::air);
-    }
+    open.startSteady(march, drivers);
   }
 
   /** Keeps the account of heat and water of the days to come. */
@@ -563,18 +554,17 @@ final class DayRunner {
       return;
     }
     int[] both = {place.get().place(), place.get().other(place.get().place())};
-    double[] most = {saturated(march.meanAir(both[0])), saturated(march.meanAir(both[1]))};
-    boolean found = false;
-    for (int round = 0; round < MOST_SHARES && !found; round++) {
-      found = true;
-      for (int i = 0; i < both.length; i++) {
-        int r = both[i];
-        double taken = (r == room ? coil : 0) + driers.water(r);
-        double mean = moisture.look(r, around(r, kind, slot), most[i], taken).mean();
-        found &= Math.abs(mean - means[r]) < NEAR_SHARED;
-        means[r] = mean;
-      }
+    double[] most = new double[means.length];
+    for (int r : both) {
+      most[r] = saturated(march.meanAir(r));
     }
+    SharedWater.settle(
+        both,
+        means,
+        r -> {
+          double taken = (r == room ? coil : 0) + driers.water(r);
+          return moisture.look(r, around(r, kind, slot), most[r], taken).mean();
+        });
   }
 
   /** Air of a place hotter than any room holds more than it ever gets. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.balance.Passages;
 import org.shopclime.heat.Drivers;
+import org.shopclime.heat.ModeMarch;
 
 /**
  * Air that changes places between rooms in one step through what stands open. What flows follows
@@ -20,6 +21,8 @@ final class OpenWays {
    * answers a guess that is too high by half as much too low.
    */
   private static final double ONWARD = 2.0 / 3;
+
+  private static final int STEADY_ROUNDS = 12;
 
   private final Passages passages;
   private final int rooms;
@@ -68,6 +71,15 @@ final class OpenWays {
     for (int way = 0; way < flows.length; way++) {
       first[way] = air.applyAsDouble(passages.first(way));
       second[way] = air.applyAsDouble(passages.second(way));
+    }
+  }
+
+  /** Finds the steady state with what flows in it, from the guess that was begun with. */
+  void startSteady(ModeMarch march, Drivers drivers) {
+    for (int round = 0; round < STEADY_ROUNDS; round++) {
+      flow(drivers, Optional.empty());
+      march.startSteady(drivers);
+      move(march::air);
     }
   }
 

@@ -2,6 +2,7 @@ package org.shopclime.run;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 
@@ -59,13 +60,8 @@ public record PullDown(
         return Optional.empty();
       }
       double[] on = air(days.visitedFrom(hottest), idle, Optional.of(cooling), room, DayKind.IDLE);
-      OptionalInt minutes = OptionalInt.empty();
       int left = DaySlots.COUNT - Math.floorMod(hottest - days.start(), DaySlots.COUNT);
-      for (int since = 0; minutes.isEmpty() && since < left; since++) {
-        if (on[(hottest + since) % DaySlots.COUNT] <= limit) {
-          minutes = OptionalInt.of((since + 1) * MINUTES);
-        }
-      }
+      OptionalInt minutes = untilHeld(on, hottest, since -> since < left, limit);
       return Optional.of(new Soaked(off[hottest], hottest / DaySlots.PER_HOUR + 1, minutes));
     }
   }
@@ -88,14 +84,11 @@ public record PullDown(
     double limit = days.model().setPoint(room) + LivedDay.TOLERANCE;
     double[] air = air(days, idle, Optional.of(cooling), room, DayKind.WORKING);
     double start = air[Math.floorMod(first - 1, DaySlots.COUNT)];
-    OptionalInt minutes = start <= limit ? OptionalInt.of(0) : OptionalInt.empty();
-    for (int since = 0;
-        minutes.isEmpty() && days.attended((first + since) % DaySlots.COUNT);
-        since++) {
-      if (air[(first + since) % DaySlots.COUNT] <= limit) {
-        minutes = OptionalInt.of((since + 1) * MINUTES);
-      }
-    }
+    OptionalInt minutes =
+        start <= limit
+            ? OptionalInt.of(0)
+            : untilHeld(
+                air, first, since -> days.attended((first + since) % DaySlots.COUNT), limit);
     int most = Math.floorMod(first - days.start(), DaySlots.COUNT);
     return Optional.of(
         new PullDown(
@@ -103,6 +96,23 @@ public record PullDown(
             minutes,
             lead(days, idle, cooling, room, minutes, most),
             Soaked.of(days, idle, cooling, room)));
+  }
+
+  /**
+   * Minutes until the mean of a slot counts as held, within a day.
+   *
+   * @param air mean room air of each slot, °C
+   * @param from slot that they are counted from
+   * @param goesOn whether the unit is still on so many slots later
+   * @param limit highest mean that counts as held, °C
+   */
+  private static OptionalInt untilHeld(double[] air, int from, IntPredicate goesOn, double limit) {
+    for (int since = 0; since < DaySlots.COUNT && goesOn.test(since); since++) {
+      if (air[(from + since) % DaySlots.COUNT] <= limit) {
+        return OptionalInt.of((since + 1) * MINUTES);
+      }
+    }
+    return OptionalInt.empty();
   }
 
   private static OptionalInt lead(

@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Humidity of rooms that share air in one step: each takes in the mean of the others'. Found at
@@ -10,9 +11,9 @@ import java.util.function.IntToDoubleFunction;
 final class SharedWater {
 
   /** How near the means must be found, kg/kg, so near that the books close; and rounds for it. */
-  static final double NEAR = 1e-15;
+  private static final double NEAR = 1e-15;
 
-  static final int MOST_ROUNDS = 200;
+  private static final int MOST_ROUNDS = 200;
 
   /** By how much a mean is moved to see what that does, kg/kg. */
   private static final double MOVED = 1e-3;
@@ -28,10 +29,21 @@ final class SharedWater {
    */
   static void find(double[] means, IntToDoubleFunction mean) {
     guess(means, mean);
+    settle(IntStream.range(0, means.length).toArray(), means, mean);
+  }
+
+  /**
+   * The same from a guess that is near, in rounds alone.
+   *
+   * @param rooms those that share air
+   * @param means as there
+   * @param mean as there
+   */
+  static void settle(int[] rooms, double[] means, IntToDoubleFunction mean) {
     boolean found = false;
     for (int round = 0; round < MOST_ROUNDS && !found; round++) {
       found = true;
-      for (int room = 0; room < means.length; room++) {
+      for (int room : rooms) {
         double next = mean.applyAsDouble(room);
         found &= Math.abs(next - means[room]) < NEAR;
         means[room] = next;

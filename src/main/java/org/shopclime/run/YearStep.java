@@ -228,11 +228,7 @@ final class YearStep {
           (way, one, other) -> year.passingThatDay(way, one, other, until),
           MoistAir.humidHeat(year.outdoorHumidityRatio(until)),
           year::cooledTo);
-      for (int round = 0; round < MOST_ROUNDS; round++) {
-        open.flow(drivers, Optional.empty());
-        march.startSteady(drivers);
-        open.move(march::air);
-      }
+      open.startSteady(march, drivers);
     }
   }
 

@@ -14,6 +14,7 @@ import org.shopclime.climate.Climates;
 import org.shopclime.climate.DesignDays;
 import org.shopclime.climate.Level;
 import org.shopclime.shop.Examples;
+import org.shopclime.shop.Shop;
 
 /** The morning of the first working day; the exponential is in {@link LumpedShopTest}. */
 class PullDownTest {
@@ -87,6 +88,21 @@ class PullDownTest {
       minutes = soaked.minutes().orElse(Integer.MAX_VALUE);
     }
     assertThat(minutes).isLessThan(60);
+  }
+
+  /** Work that never ends is looked at for a day, however small the unit. */
+  @Test
+  void aShopNeverLeftIsAtNoTimeHeld() {
+    Shop shop = MadeShops.hours(Examples.shop("insulated-foam-door"), "Mon-Sun 0:00-24:00", 3600);
+    ShopDays days =
+        new ShopDays(
+            ShopModel.cooling(
+                shop,
+                DesignDays.hotDay(Climates.load().find(MadeShops.MOBILE).orElseThrow(), Level.P1),
+                ShopModel.Holding.HELD));
+    PullDown morning = morning(days, 1000);
+    assertThat(morning.start()).isGreaterThan(days.model().setPoint(0) + LivedDay.TOLERANCE);
+    assertThat(morning.minutes()).isEmpty();
   }
 
   @Test
