@@ -3,7 +3,6 @@ package org.shopclime.airline;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.balance.ToolTime;
-import org.shopclime.gain.CompressorDuty;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.LineCompressor;
@@ -60,12 +59,7 @@ record OwnedLine(
   }
 
   private static AirCompressor machine(double power, CompressedAir air) {
-    Stages stages =
-        switch (air.stages()) {
-          case SINGLE -> Stages.SINGLE;
-          case TWO -> Stages.TWO;
-          case UNKNOWN -> power >= CompressorDuty.TWO_STAGES_FROM ? Stages.TWO : Stages.SINGLE;
-        };
+    Stages stages = ToolTime.isTwoStage(power, air) ? Stages.TWO : Stages.SINGLE;
     AirCompressor usual = AirCompressor.usual(power, stages);
     return new AirCompressor(
         power,

@@ -163,7 +163,7 @@ final class PlaceRun {
   PlacedMachine nothing() {
     Profile none = Profile.of(hour -> 0);
     return new PlacedMachine(
-        room, place, passage(), component(), working, idle, none, 0, none, none, none);
+        room, place, passage(), component(), working, idle, none, 0, none, none, none, none);
   }
 
   private interface Runner {
@@ -314,11 +314,15 @@ final class PlaceRun {
             hour ->
                 hours[hour - 1].toolAir()
                     * (hours[hour - 1].tool().humidityRatio() - work.water().at(hour))),
-        Profile.of(
-            hour ->
-                placement.intake() == Intake.PLACE && !isOpen()
-                    ? hours[hour - 1].running().dryAir()
-                    : 0));
+        drawn(hours, placement.intake() == Intake.PLACE && !isOpen()),
+        drawn(
+            hours,
+            placement.intake() == Intake.OUTDOORS
+                || (placement.intake() == Intake.PLACE && isOpen())));
+  }
+
+  private static Profile drawn(LineResult[] hours, boolean there) {
+    return Profile.of(hour -> there ? hours[hour - 1].running().dryAir() : 0);
   }
 
   private static double roomHeat(LineResult line, double room) {

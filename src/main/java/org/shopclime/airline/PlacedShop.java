@@ -92,6 +92,12 @@ record PlacedShop(Shop shop, int place) {
    * @return the shop; none where it has no such place, as a shop without a loft
    */
   static Optional<PlacedShop> of(Shop shop, OwnedLine owned, int room, Walls walls) {
+    // What air the machine draws and its tools let out is counted where it is run.
+    CompressedAir air = shop.air().withIntake(CompressedAir.AirIntake.ROOM);
+    return placed(shop.withAir(air), owned, room, walls);
+  }
+
+  private static Optional<PlacedShop> placed(Shop shop, OwnedLine owned, int room, Walls walls) {
     return switch (walls) {
       case ROOM -> Optional.of(moved(shop, owned, room));
       case LOFT -> loft(shop, room).map(loft -> moved(shop, owned, loft));

@@ -174,14 +174,18 @@ public final class AirBooks {
         cost.water());
   }
 
-  /** Fans of the file come first, then the vents of its ovens. */
+  /** Fans of the file come first, then the vents of its ovens, then compressed air. */
   private String place(int fan) {
     int told = shop.rooms().get(room).fans().size();
     if (fan < told) {
       return "rooms[" + room + "].fans[" + fan + "]";
     }
-    int gain = shop.rooms().get(room).gains().indexOf(air.fans().get(fan).oven().orElseThrow());
-    return "rooms[" + room + "].gains[" + gain + "].batches";
+    return air.fans()
+        .get(fan)
+        .oven()
+        .map(oven -> shop.rooms().get(room).gains().indexOf(oven))
+        .map(gain -> "rooms[" + room + "].gains[" + gain + "].batches")
+        .orElse("air.intake");
   }
 
   /**

@@ -48,6 +48,13 @@ final class AirPaths {
         fans.add(new RoomAir.FanPlace(line, vent, Optional.of(oven)));
       }
     }
+    ToolAir.of(shop)
+        .flatMap(air -> air.fan(index))
+        .ifPresent(
+            fan -> {
+              Component line = lines.add(ComponentKind.FAN, fan.name(), index);
+              fans.add(new RoomAir.FanPlace(line, fan, Optional.empty()));
+            });
     List<RoomAir.DoorPlace> doors = new ArrayList<>();
     for (Face face : room.faces()) {
       for (Door door : face.doors()) {

@@ -108,15 +108,31 @@ public record ToolTime(LineCompressor machine, double asked) {
         .sum();
   }
 
-  /** Free air as told, or as usual for power and stages, m³/s. */
-  private static double freeAir(double power, CompressedAir air) {
-    boolean two =
-        switch (air.stages()) {
-          case SINGLE -> false;
-          case TWO -> true;
-          case UNKNOWN -> power >= CompressorDuty.TWO_STAGES_FROM;
-        };
-    double each = two ? CompressorDuty.TWO_STAGE_AIR : CompressorDuty.SINGLE_STAGE_AIR;
+  /**
+   * Whether a machine compresses twice.
+   *
+   * @param power shaft power, W
+   * @param air what is said of it
+   * @return as told, or as usual for its power
+   */
+  public static boolean isTwoStage(double power, CompressedAir air) {
+    return switch (air.stages()) {
+      case SINGLE -> false;
+      case TWO -> true;
+      case UNKNOWN -> power >= CompressorDuty.TWO_STAGES_FROM;
+    };
+  }
+
+  /**
+   * Air a machine draws in while it runs.
+   *
+   * @param power shaft power, W
+   * @param air what is said of it
+   * @return m³/s of air as it is drawn in: as told, or as usual for power and stages
+   */
+  static double freeAir(double power, CompressedAir air) {
+    double each =
+        isTwoStage(power, air) ? CompressorDuty.TWO_STAGE_AIR : CompressorDuty.SINGLE_STAGE_AIR;
     return air.freeAir().orElse(each * power);
   }
 }

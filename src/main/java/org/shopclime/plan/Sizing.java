@@ -381,16 +381,6 @@ public final class Sizing {
    * @return index of the room
    */
   public static int room(Shop shop) {
-    int first = -1;
-    for (int room = 0; room < shop.rooms().size(); room++) {
-      if (shop.unit().isPresent()
-          && shop.rooms().get(room).name().equals(shop.unit().get().room())) {
-        return room;
-      }
-      if (first < 0 && shop.rooms().get(room).use() == RoomUse.COOLED) {
-        first = room;
-      }
-    }
-    return Math.max(first, 0);
+    return shop.unitRoom();
   }
 }

@@ -8,6 +8,7 @@ import org.shopclime.balance.AirBook;
 import org.shopclime.balance.AirPath;
 import org.shopclime.balance.AirSuction;
 import org.shopclime.balance.OvenBook;
+import org.shopclime.balance.ToolAir;
 import org.shopclime.plan.AirAnswer;
 import org.shopclime.plan.Change;
 import org.shopclime.plan.OvenAnswer;
@@ -77,6 +78,18 @@ final class AirJson {
               .put("returnedCfm", cfm(path.returned()));
       cost(each, path.sensible(), path.latent(), path.water(), air);
     }
+    ToolAir.of(answer.shop(), answer.core().hotDay().pressure())
+        .ifPresentOrElse(
+            tools ->
+                node.putObject("compressedAir")
+                    .put("meanCfm", cfm(tools.mean()))
+                    .put(
+                        "drawnFrom",
+                        tools.from() < 0
+                            ? "outdoors"
+                            : answer.shop().rooms().get(tools.from()).name())
+                    .put("exchange", tools.isExchange()),
+            () -> node.putNull("compressedAir"));
     ArrayNode options = node.putArray("options");
     for (AirAnswer.Option option : air.options()) {
       options

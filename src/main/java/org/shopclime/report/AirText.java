@@ -49,6 +49,7 @@ public final class AirText {
               WallClock clock = new WallClock(answer.shop().work(), answer.core().hotDay().date());
               lines.add(balance(air.book(), clock, units));
               lines.add(cost(air, units));
+              ToolText.air(answer, units).ifPresent(lines::add);
               suction(air.book().suction(), clock).ifPresent(lines::add);
               air.options().forEach(option -> lines.add(option(option, air, units)));
               lines.add(LIMITS);

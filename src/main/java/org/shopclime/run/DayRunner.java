@@ -64,6 +64,8 @@ final class DayRunner {
   /** Water the unit took out in the last step, kg/s. */
   private double lastCoil;
 
+  private final Optional<PlacedMachine> machine;
+
   /** Air of the place of a machine, where it stands in a room of its own. */
   private final Optional<PlaceAir> place;
 
@@ -164,10 +166,11 @@ final class DayRunner {
     means = new double[model.rooms()];
     ways = OpenWays.of(model.passages(), model.rooms());
     sums = new Sums();
+    machine = days.machine();
     place =
-        days.machine()
-            .filter(machine -> machine.place() != machine.room())
-            .map(machine -> new PlaceAir(model, machine));
+        machine
+            .filter(placed -> placed.place() != placed.room())
+            .map(placed -> new PlaceAir(model, placed));
   }
 
   /** Holds the told room at a temperature all day; there is no unit then. */
@@ -630,20 +633,24 @@ final class DayRunner {
 
   private void flow(int r, double celsius, DayKind kind, int slot) {
     int hour = slot / DaySlots.PER_HOUR + 1;
+    double farthest = place.isPresent() ? model.outdoor(hour) + FARTHEST : celsius;
+    double straight = place.isPresent() ? place.get().outdoorAir(r) : 0;
     inflow[r] =
-        place.isPresent()
-            ? model
-                    .streams()
-                    .total(
-                        r,
-                        Math.min(celsius, model.outdoor(hour) + FARTHEST),
-                        kind,
-                        slot,
-                        slots,
-                        place.get().through(r))
-                + place.get().outdoorAir(r)
-            : model.streams().total(r, celsius, kind, slot, slots);
+        model
+                .streams()
+                .total(r, Math.min(celsius, farthest), kind, slot, slots, through(r, kind, slot))
+            + straight;
     stream(r, hour);
+  }
+
+  /** Air that leaves a room by other ways than leaks, fans and doors; below 0 what so comes in. */
+  private double through(int r, DayKind kind, int slot) {
+    double through = place.isPresent() ? place.get().through(r) : 0;
+    if (machine.isPresent() && machine.get().room() == r) {
+      double supply = machine.get().supply().at(slot / DaySlots.PER_HOUR + 1);
+      through -= machine.get().use(kind, slot, slots) * supply;
+    }
+    return through;
   }
 
   private void stream(int r, int hour) {

@@ -70,7 +70,7 @@ final class PlaceAir {
         new AirState(model.outdoor(hour), model.outdoorHumidityRatio(hour), pressure);
     double dry = Math.min(water, MoistAir.saturationHumidityRatio(room, pressure));
     AirState inside = new AirState(room, Math.max(0, dry), pressure);
-    double use = (kind == DayKind.WORKING ? machine.working() : machine.idle()).mean(slot, slots);
+    double use = machine.use(kind, slot, slots);
     PlacedMachine.Passage passage = machine.passage();
     double forwards = passage.dryAir(guess, inside, outdoors, use);
     double passing = Math.abs(forwards);
@@ -81,7 +81,9 @@ final class PlaceAir {
     fromRoom = (comesFromRoom ? passing : 0) + (drawnFromRoom ? drawn : 0);
     fromOutdoors = (comesFromRoom ? 0 : passing) + (drawnFromRoom ? 0 : drawn);
     toRoom = goesToRoom ? passing : 0;
-    through = comesFromRoom == goesToRoom ? 0 : comesFromRoom ? passing : -passing;
+    double leaves = comesFromRoom == goesToRoom ? 0 : comesFromRoom ? passing : -passing;
+    // What the machine draws is let out in the room, wherever it comes from.
+    through = leaves - (drawnFromRoom ? 0 : drawn);
     double heat =
         MoistAir.humidHeat(comesFromRoom ? inside.humidityRatio() : outdoors.humidityRatio());
     heatFromRoom = fromRoom * MoistAir.humidHeat(inside.humidityRatio());

@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import org.shopclime.air.AirState;
+import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.Profile;
 
@@ -19,7 +20,10 @@ import org.shopclime.balance.Profile;
  * @param radiant radiant part of that heat, 0 to 1
  * @param roomHeat heat into the air of the work room while in use, W, either sign
  * @param roomWater water into the air of the work room while in use, kg/s, either sign
- * @param intake dry air that the machine draws from its place while in use, kg/s, 0 or more
+ * @param intake dry air that the machine draws from its place while in use and that is let out in
+ *     the work room, kg/s, 0 or more
+ * @param supply the same drawn straight from outdoors, kg/s, 0 or more; what it brings is told with
+ *     heat and water of the room, and it keeps leaks back
  */
 public record PlacedMachine(
     int room,
@@ -32,7 +36,13 @@ public record PlacedMachine(
     double radiant,
     Profile roomHeat,
     Profile roomWater,
-    Profile intake) {
+    Profile intake,
+    Profile supply) {
+
+  /** Part of a stretch in which it is in use. */
+  double use(DayKind kind, int slot, int slots) {
+    return (kind == DayKind.WORKING ? working : idle).mean(slot, slots);
+  }
 
   /** How air passes a place, by its warmth or by a fan. */
   public interface Passage {

@@ -240,6 +240,32 @@ public record CompressedAir(
   }
 
   /**
+   * The same drawing its air elsewhere.
+   *
+   * @param from where it draws its air
+   * @return the changed record
+   */
+  public CompressedAir withIntake(AirIntake from) {
+    return new CompressedAir(
+        stages,
+        freeAir,
+        pressure,
+        tank,
+        tools,
+        coldest,
+        from,
+        aftercooler,
+        dropLeg,
+        dryer,
+        closetWidth,
+        closetDepth,
+        closetHeight,
+        openRoofRise,
+        fumes,
+        flame);
+  }
+
+  /**
    * Compressed air of which nothing is said.
    *
    * @return the same as an absent field

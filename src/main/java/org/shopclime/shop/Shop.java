@@ -86,6 +86,25 @@ public record Shop(
   }
 
   /**
+   * The room the unit cools, in which people work: the one the unit names, or the first cooled one,
+   * or the first.
+   *
+   * @return index of the room
+   */
+  public int unitRoom() {
+    int first = -1;
+    for (int room = 0; room < rooms.size(); room++) {
+      if (unit.isPresent() && rooms.get(room).name().equals(unit.get().room())) {
+        return room;
+      }
+      if (first < 0 && rooms.get(room).use() == RoomUse.COOLED) {
+        first = room;
+      }
+    }
+    return Math.max(first, 0);
+  }
+
+  /**
    * The same with another name.
    *
    * @param name what the owner calls it

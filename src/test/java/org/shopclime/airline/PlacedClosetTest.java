@@ -65,6 +65,7 @@ class PlacedClosetTest {
         radiant,
         NONE,
         NONE,
+        NONE,
         NONE);
   }
 

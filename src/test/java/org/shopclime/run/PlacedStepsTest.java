@@ -69,7 +69,8 @@ class PlacedStepsTest {
             0.25,
             NONE,
             NONE,
-            Profile.of(hour -> 0.002));
+            Profile.of(hour -> 0.002),
+            NONE);
     ShopDays days = new ShopDays(model).with(machine);
     List<RoomHours> usual = run(days, 1);
     List<RoomHours> fine = run(days, 6);
