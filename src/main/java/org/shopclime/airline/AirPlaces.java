@@ -31,6 +31,17 @@ public final class AirPlaces {
   private static final double LONG_DROP_LEG = 50 * Trade.FOOT;
   private static final double LEAST_LEAKAGE = 1e-6;
 
+  /** Vented closets, each with the walls that its kind does not have by itself. */
+  private static final Map<Placement.Kind, PlacedShop.Walls> OTHER_WALLS =
+      new EnumMap<>(
+          Map.of(
+              Placement.Kind.GRILLES_TO_ROOM, PlacedShop.Walls.INSULATED_CORNER,
+              Placement.Kind.FAN_TO_ROOM, PlacedShop.Walls.INSULATED_CORNER,
+              Placement.Kind.STACK_OUTDOORS, PlacedShop.Walls.INSULATED_CORNER,
+              Placement.Kind.FAN_OUTDOORS, PlacedShop.Walls.INSULATED_CORNER,
+              Placement.Kind.OUTDOOR_LOOP, PlacedShop.Walls.CORNER,
+              Placement.Kind.OUTDOOR_LOOP_FAN, PlacedShop.Walls.CORNER));
+
   private final PlaceQuestion asked;
   private final OwnedLine owned;
 
@@ -80,7 +91,7 @@ public final class AirPlaces {
 
   /** Counts a run that is done. */
   private <T> T counted(T found) {
-    int runs = 2 * placements().size() + AREAS.size();
+    int runs = 2 * placements().size() + AREAS.size() + OTHER_WALLS.size();
     watch.at((double) done.incrementAndGet() / runs);
     return found;
   }
@@ -118,7 +129,8 @@ public final class AirPlaces {
         places,
         changes(best, owned.demand()),
         changes(best, owned.blasting()),
-        curve(tried));
+        curve(tried),
+        closets(places, tried, base));
   }
 
   private static Tried of(List<Tried> tried, Ranking.Ranked ranked) {
@@ -359,6 +371,47 @@ public final class AirPlaces {
         result.litresToDrain(Math.min(24, hours)),
         result.pressureDewPoint(),
         run.sites(best.found(), hour).coldest());
+  }
+
+  private List<ClosetWalls> closets(List<PlaceAnswer> places, List<Tried> tried, Baseline base) {
+    Map<Placement.Kind, ClosetWalls.Case> told = new EnumMap<>(Placement.Kind.class);
+    for (PlaceAnswer place : places) {
+      told.put(
+          place.placement().kind(),
+          new ClosetWalls.Case(place.placePeak(), place.roomLoad(), place.indoorPeak()));
+    }
+    List<ClosetWalls> all = new ArrayList<>();
+    all.add(
+        new ClosetWalls(
+            Placement.Kind.CLOSED_CLOSET,
+            told.get(Placement.Kind.CLOSED_CLOSET),
+            told.get(Placement.Kind.CLOSED_INSULATED_CLOSET)));
+    all.addAll(
+        tried.parallelStream()
+            .filter(each -> OTHER_WALLS.containsKey(each.placement().kind()))
+            .map(each -> counted(walls(each, told.get(each.placement().kind()), base)))
+            .toList());
+    return all;
+  }
+
+  private ClosetWalls walls(Tried as, ClosetWalls.Case own, Baseline base) {
+    goOn();
+    Placement placement = as.placement();
+    PlacedShop.Walls walls = OTHER_WALLS.get(placement.kind());
+    PlaceRun run = run(hotModel(walls), walls, placement, asked.cooling());
+    PlaceRun.Found found = run.lived(Optional.of(as.found()));
+    Profile held = run.held(found.machine(), setPoint()).room().plant();
+    ClosetWalls.Case other =
+        new ClosetWalls.Case(
+            found.place().air().at(run.peakHour(found)),
+            run.hours().stream()
+                .mapToDouble(hour -> base.summer().at(hour) - held.at(hour))
+                .max()
+                .orElse(0),
+            found.lived().orElseThrow().lived().peakTemperature());
+    return walls == PlacedShop.Walls.CORNER
+        ? new ClosetWalls(placement.kind(), other, own)
+        : new ClosetWalls(placement.kind(), own, other);
   }
 
   private List<VentPoint> curve(List<Tried> tried) {

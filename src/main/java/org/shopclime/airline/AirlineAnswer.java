@@ -17,6 +17,8 @@ import org.shopclime.shop.Shop;
  * @param blasting the same for an hour of nothing but the hungriest tool
  * @param ventCurve temperature of the corner closet with grilles to the room against the free area
  *     of each, rising area
+ * @param closets corner closets with bare partitions and with insulated ones, in the order of
+ *     {@link Placement#usual}
  */
 public record AirlineAnswer(
     Shop shop,
@@ -26,7 +28,8 @@ public record AirlineAnswer(
     List<PlaceAnswer> places,
     List<LineChange> changes,
     List<LineChange> blasting,
-    List<VentPoint> ventCurve) {
+    List<VentPoint> ventCurve,
+    List<ClosetWalls> closets) {
 
   /** Keeps copies. */
   public AirlineAnswer {
@@ -34,5 +37,6 @@ public record AirlineAnswer(
     changes = List.copyOf(changes);
     blasting = List.copyOf(blasting);
     ventCurve = List.copyOf(ventCurve);
+    closets = List.copyOf(closets);
   }
 }

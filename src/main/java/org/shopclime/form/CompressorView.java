@@ -60,6 +60,9 @@ final class CompressorView {
   private final ChartPanel vents =
       PicturesView.chart("chart.vents", "Temperature of a closet against the area of its grilles");
   private final JTextArea ventsCaption = text("air.vents");
+  private final TableView closets =
+      new TableView("table.closets", "The same closet with bare partitions and with R-13.").whole();
+  private final JTextArea closetsCaption = text("air.closets");
   private final ChartPanel water =
       PicturesView.chart("chart.water", "Water of a blasting day and where it drops out");
   private final TableView line =
@@ -100,6 +103,9 @@ final class CompressorView {
     section("How large the grilles of a closet must be");
     part(vents, tall(VENTS));
     part(ventsCaption, WIDE);
+    section("A closet's partitions, bare and insulated");
+    part(closets.component(), "growx, wmin 0");
+    part(closetsCaption, WIDE);
     section("Water on a day of nothing but blasting, at the best place");
     part(water, tall(WATER));
     part(line.component(), "growx, wmin 0");
@@ -191,6 +197,10 @@ final class CompressorView {
     day.setChart(AirDayChart.of(answer, units, Look.charts()));
     vents.setChart(VentChart.of(answer, units, Look.charts()));
     ventsCaption.setText(reasons.vents());
+    closets.show(
+        new TableText.Table(
+            broken(AirTable.wallHeads(units)), AirTable.wallRows(answer.closets(), units)));
+    closetsCaption.setText(AirTable.walls(answer.closets(), units));
     water.setChart(LineWaterChart.of(answer.blasting(), units, Look.charts()));
     line.show(
         new TableText.Table(
@@ -254,6 +264,7 @@ final class CompressorView {
   private void makeStale(boolean stale) {
     texts.forEach(area -> area.setEnabled(!stale));
     places.makeStale(stale);
+    closets.makeStale(stale);
     line.makeStale(stale);
   }
 }

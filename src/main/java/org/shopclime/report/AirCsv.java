@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.ClosetWalls;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.VentPoint;
@@ -44,6 +45,7 @@ final class AirCsv {
     files.put("air-hours.csv", hours());
     files.put("air-line.csv", line());
     files.put("air-vents.csv", vents());
+    files.put("air-closets.csv", closets());
     return files;
   }
 
@@ -148,6 +150,31 @@ final class AirCsv {
       rows.add(List.of(String.format(Locale.ROOT, "%.4f", area), temperature(point.celsius())));
     }
     return text(rows);
+  }
+
+  private String closets() {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "closet",
+            "partitions",
+            "placePeak" + degree,
+            "roomLoad" + heat,
+            "indoorPeak" + degree));
+    for (ClosetWalls closet : answer.closets()) {
+      rows.add(row(closet, "bare", closet.bare()));
+      rows.add(row(closet, "R-13", closet.insulated()));
+    }
+    return text(rows);
+  }
+
+  private List<Object> row(ClosetWalls closet, String partitions, ClosetWalls.Case found) {
+    return List.of(
+        AirTable.brief(closet.kind()),
+        partitions,
+        temperature(found.placePeak()),
+        flow(found.roomLoad()),
+        temperature(found.indoorPeak()));
   }
 
   private static String text(List<List<Object>> rows) {

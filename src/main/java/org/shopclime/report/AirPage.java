@@ -51,6 +51,7 @@ final class AirPage {
     places();
     day();
     vents();
+    closets();
     line();
     List<String> cautions = new ArrayList<>(reasons.hazards());
     cautions.addAll(words.cautions());
@@ -110,6 +111,12 @@ final class AirPage {
     } else {
       page.element("p", reasons.vents());
     }
+  }
+
+  private void closets() {
+    page.element("h2", "A closet's partitions, bare and insulated")
+        .table(AirTable.wallHeads(units), AirTable.wallRows(answer.closets(), units))
+        .element("p", "note", AirTable.walls(answer.closets(), units));
   }
 
   private void line() {

@@ -1,10 +1,15 @@
 package org.shopclime.report;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.ClosetWalls;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
+import org.shopclime.airline.PlaceNames;
+import org.shopclime.airline.Placement;
 import org.shopclime.quantity.UnitSystem;
 
 /** Places for the compressor, and changes of its line, as texts for tables. */
@@ -15,6 +20,9 @@ public final class AirTable {
 
   /** Litres in a US quart. */
   static final double LITRES_PER_QUART = 0.946352946;
+
+  /** Heat of which no owner would speak, W. */
+  private static final double SLIGHT = 15;
 
   private AirTable() {}
 
@@ -126,6 +134,95 @@ public final class AirTable {
                     degrees(change.pressureDewPoint(), units),
                     degrees(change.coldestStretch(), units)))
         .toList();
+  }
+
+  /**
+   * Heads of the table of closets.
+   *
+   * @param units system of units to show
+   * @return one for each column
+   */
+  public static List<String> wallHeads(UnitSystem units) {
+    String degrees = ", " + Shown.temperatureUnit(units);
+    String heat = ", " + Shown.heatUnit(units);
+    return List.of(
+        "Closet",
+        "There, bare" + degrees,
+        "There, R-13" + degrees,
+        "To room, bare" + heat,
+        "To room, R-13" + heat,
+        "Room, bare" + degrees,
+        "Room, R-13" + degrees);
+  }
+
+  /**
+   * Rows of the table of closets.
+   *
+   * @param closets closets with both kinds of partitions
+   * @param units system of units to show
+   * @return a row of texts for each
+   */
+  public static List<List<String>> wallRows(List<ClosetWalls> closets, UnitSystem units) {
+    return closets.stream()
+        .map(
+            closet ->
+                List.of(
+                    brief(closet.kind()),
+                    degrees(closet.bare().placePeak(), units),
+                    degrees(closet.insulated().placePeak(), units),
+                    Shown.heat(closet.bare().roomLoad(), units),
+                    Shown.heat(closet.insulated().roomLoad(), units),
+                    degrees(closet.bare().indoorPeak(), units),
+                    degrees(closet.insulated().indoorPeak(), units)))
+        .toList();
+  }
+
+  /**
+   * What insulated partitions do, in one or two sentences.
+   *
+   * @param closets closets with both kinds of partitions, at least one
+   * @param units system of units to show
+   * @return the sentences
+   */
+  public static String walls(List<ClosetWalls> closets, UnitSystem units) {
+    ClosetWalls most = Collections.max(closets, Comparator.comparing(ClosetWalls::keptOut));
+    ClosetWalls hottest = Collections.max(closets, Comparator.comparing(ClosetWalls::hotter));
+    String kept =
+        most.keptOut() < SLIGHT
+            ? "R-13 in the partitions keeps hardly any of the heat out of the room"
+            : "R-13 in the partitions keeps at most "
+                + Shown.power(most.keptOut(), units)
+                + " out of the room ("
+                + brief(most.kind())
+                + ")";
+    String price =
+        hottest.hotter() < 0.5
+            ? "."
+            : ", and makes the closet up to "
+                + Shown.difference(hottest.hotter(), units)
+                + " hotter ("
+                + brief(hottest.kind())
+                + ").";
+    return kept
+        + price
+        + " It pays where air from outdoors passes the closet; where the room's air does, that"
+        + " carries the heat anyway. Sound is another matter, and not computed.";
+  }
+
+  /** A name that leaves room for the figures. */
+  static String brief(Placement.Kind kind) {
+    return switch (kind) {
+      case IN_ROOM, CLOSED_CLOSET, LOFT, LEAN_TO -> PlaceNames.of(kind);
+      case OPEN_ROOF -> "open roof outdoors";
+      case CLOSED_INSULATED_CLOSET -> "closed closet, insulated";
+      case UNDER_STAIR -> "closed, under a stair";
+      case GRILLES_TO_ROOM -> "closet, grilles to room";
+      case FAN_TO_ROOM -> "closet, fan to room";
+      case STACK_OUTDOORS -> "closet, stack to outdoors";
+      case FAN_OUTDOORS -> "closet, fan to outdoors";
+      case OUTDOOR_LOOP -> "closet, vents of outdoors";
+      case OUTDOOR_LOOP_FAN -> "closet, fan of outdoors";
+    };
   }
 
   /** What a change of the line is called. */

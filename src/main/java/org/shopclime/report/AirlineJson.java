@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.ClosetWalls;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -57,6 +58,12 @@ public final class AirlineJson {
                     .addObject()
                     .put("areaFt2", figure(Units.squareFeet(point.area())))
                     .put("placePeakF", fahrenheit(point.celsius())));
+    ArrayNode closets = root.putArray("closetWalls");
+    for (ClosetWalls closet : found.closets()) {
+      ObjectNode each = closets.addObject().put("kind", word(closet.kind()));
+      walls(each.putObject("bare"), closet.bare());
+      walls(each.putObject("insulated"), closet.insulated());
+    }
     ArrayNode cautions = root.putArray("cautions");
     words.cautions().forEach(cautions::add);
     ArrayNode limits = root.putArray("limits");
@@ -91,6 +98,12 @@ public final class AirlineJson {
     hours(to, "placeF", hour -> Units.fahrenheit(place.air().at(hour)), DECIMALS);
     hours(to, "duty", place.duty()::at, FINE);
     hours(to, "toRoomBtuh", hour -> Units.btuh(place.toRoom().at(hour)), DECIMALS);
+  }
+
+  private static void walls(ObjectNode to, ClosetWalls.Case found) {
+    to.put("placePeakF", fahrenheit(found.placePeak()))
+        .put("roomLoadBtuh", figure(Units.btuh(found.roomLoad())))
+        .put("indoorPeakF", fahrenheit(found.indoorPeak()));
   }
 
   private static void changes(ArrayNode to, List<LineChange> changes) {

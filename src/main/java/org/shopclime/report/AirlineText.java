@@ -6,8 +6,6 @@ import java.util.Locale;
 import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.airline.LineChange;
 import org.shopclime.airline.PlaceAnswer;
-import org.shopclime.airline.PlaceNames;
-import org.shopclime.airline.Placement;
 import org.shopclime.airline.VentPoint;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
@@ -44,6 +42,7 @@ public final class AirlineText {
         units);
     changes(text, "The same in hours of nothing but blasting", answer.blasting(), units);
     curve(text, answer, units);
+    closets(text, answer, units);
     text.append("\nTake care\n");
     words.cautions().forEach(caution -> TextLines.wrapped(text, "- ", caution));
     text.append("\nWhat this leaves out\n");
@@ -67,7 +66,7 @@ public final class AirlineText {
       String rank = place.ranked().rank().map(each -> each + ". ").orElse("-  ");
       rows.add(
           List.of(
-              rank + brief(place.placement().kind()),
+              rank + AirTable.brief(place.placement().kind()),
               degrees(place.placePeak(), units),
               Shown.heat(place.roomLoad(), units),
               degrees(place.indoorPeak(), units),
@@ -93,22 +92,6 @@ public final class AirlineText {
             + Shown.temperature(answer.places().get(0).coldestStretch(), units)
             + ". Winter: heat the room gets by it on the winter design day, mean of working"
             + " hours.");
-  }
-
-  /** A name that leaves room for the figures. */
-  private static String brief(Placement.Kind kind) {
-    return switch (kind) {
-      case IN_ROOM, CLOSED_CLOSET, LOFT, LEAN_TO -> PlaceNames.of(kind);
-      case OPEN_ROOF -> "open roof outdoors";
-      case CLOSED_INSULATED_CLOSET -> "closed closet, insulated";
-      case UNDER_STAIR -> "closed, under a stair";
-      case GRILLES_TO_ROOM -> "closet, grilles to room";
-      case FAN_TO_ROOM -> "closet, fan to room";
-      case STACK_OUTDOORS -> "closet, stack to outdoors";
-      case FAN_OUTDOORS -> "closet, fan to outdoors";
-      case OUTDOOR_LOOP -> "closet, vents of outdoors";
-      case OUTDOOR_LOOP_FAN -> "closet, fan of outdoors";
-    };
   }
 
   private static String degrees(double celsius, UnitSystem units) {
@@ -155,5 +138,19 @@ public final class AirlineText {
               Shown.temperature(point.celsius(), units)));
     }
     SizeText.columns(text, rows);
+  }
+
+  private static void closets(StringBuilder text, AirlineAnswer answer, UnitSystem units) {
+    text.append("\nThe same closet with bare partitions and with R-13 in them (")
+        .append(Shown.temperatureUnit(units))
+        .append(", ")
+        .append(Shown.heatUnit(units))
+        .append(")\n");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "there: bare", "R-13", "to room: bare", "R-13", "inside: bare", "R-13"));
+    rows.addAll(AirTable.wallRows(answer.closets(), units));
+    SizeText.columns(text, rows);
+    text.append('\n');
+    TextLines.wrapped(text, "  ", AirTable.walls(answer.closets(), units));
   }
 }

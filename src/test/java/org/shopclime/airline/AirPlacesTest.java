@@ -83,6 +83,38 @@ class AirPlacesTest {
   }
 
   /**
+   * What bare and insulated partitions do, by pencil: two of 5 and 4 ft by 8 ft are 6.69 m², 1.56
+   * W/(m²·K) bare and 0.49 with R-13, so 7.2 W for each kelvin between closet and room. With the
+   * outdoor fan the closet is at 44 °C, the room at 26: 128 W kept out. Where a fan sends the
+   * room's own air through, its heat comes in anyway.
+   */
+  @Test
+  void partitionsBareAndInsulated() {
+    List<ClosetWalls> closets =
+        AirPlaces.answer(question(Examples.shop("insulated-foam-door"))).orElseThrow().closets();
+    assertThat(closets)
+        .extracting(ClosetWalls::kind)
+        .containsExactly(
+            Placement.Kind.CLOSED_CLOSET,
+            Placement.Kind.GRILLES_TO_ROOM,
+            Placement.Kind.FAN_TO_ROOM,
+            Placement.Kind.STACK_OUTDOORS,
+            Placement.Kind.FAN_OUTDOORS,
+            Placement.Kind.OUTDOOR_LOOP,
+            Placement.Kind.OUTDOOR_LOOP_FAN);
+    Map<Placement.Kind, ClosetWalls> by =
+        closets.stream().collect(Collectors.toMap(ClosetWalls::kind, Function.identity()));
+    ClosetWalls loop = by.get(Placement.Kind.OUTDOOR_LOOP_FAN);
+    double apart = loop.bare().placePeak() - loop.bare().indoorPeak();
+    assertThat(loop.keptOut()).isCloseTo(7.2 * apart, within(0.15 * 7.2 * apart));
+    // 163 W/K of the fan carry the heat off either way.
+    assertThat(loop.hotter()).isBetween(0.2, 1.5);
+    assertThat(by.get(Placement.Kind.FAN_TO_ROOM).keptOut()).isBetween(-50.0, 50.0);
+    assertThat(by.get(Placement.Kind.CLOSED_CLOSET).hotter()).isGreaterThan(10);
+    assertThat(closets).allMatch(each -> each.hotter() > 0);
+  }
+
+  /**
    * 2 hp a third of the time draw 1865 W · 0.33 = 600 W in the mean; about all of it is heat in the
    * room. The outdoor loop's fan of 300 cfm carries 0.1416 m³/s · 1.13 kg/m³ · 1020 J/(kg·K) = 163
    * W/K, so about 4 K over the 37.2 °C outdoors at its peak.

@@ -14,6 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shopclime.airline.AirlineAnswer;
+import org.shopclime.airline.ClosetWalls;
 import org.shopclime.airline.PlaceAnswer;
 import org.shopclime.airline.Placement;
 import org.shopclime.quantity.UnitSystem;
@@ -38,7 +39,7 @@ class AirReportTest {
             .newDocumentBuilder()
             .parse(new InputSource(new StringReader(html.replace("<!DOCTYPE html>", ""))));
     assertThat(document.getElementsByTagName("img").getLength()).isEqualTo(4);
-    assertThat(document.getElementsByTagName("table").getLength()).isEqualTo(3);
+    assertThat(document.getElementsByTagName("table").getLength()).isEqualTo(4);
     for (int i = 0; i < 4; i++) {
       assertThat(
               document
@@ -50,7 +51,12 @@ class AirReportTest {
           .hasSizeGreaterThan(40);
     }
     for (String file :
-        List.of("air-hours.csv", "air-line.csv", "air-places.csv", "air-vents.csv")) {
+        List.of(
+            "air-closets.csv",
+            "air-hours.csv",
+            "air-line.csv",
+            "air-places.csv",
+            "air-vents.csv")) {
       assertThat(folder.resolve(file)).exists();
       assertThat(html).contains(file);
     }
@@ -73,7 +79,28 @@ class AirReportTest {
     assertThat(rows("air-hours.csv").get(16).get(2)).isEqualTo("39.44");
     assertThat(rows("air-hours.csv").get(15).get(2)).isEqualTo("38.44");
     assertThat(rows("air-vents.csv").get(3).get(0)).isEqualTo("0.0929");
+    List<CSVRecord> closets = rows("air-closets.csv");
+    assertThat(closets).hasSize(1 + 2 * ANSWER.closets().size());
+    // 112 °F and 4,400 BTU/h
+    assertThat(closets.get(3).toList())
+        .containsExactly("closet, grilles to room", "bare", "44.44", "1289.51", "26.67");
     assertThat(rows("air-line.csv")).hasSize(1 + 2 * ANSWER.changes().size());
+  }
+
+  @Test
+  void whatPartitionsDoIsTold() {
+    assertThat(AirTable.walls(ANSWER.closets(), UnitSystem.INCH_POUND))
+        .startsWith(
+            "R-13 in the partitions keeps at most 900 BTU/h out of the room (closed closet), and"
+                + " makes the closet up to 34 °F hotter (closed closet).");
+    ClosetWalls none = ANSWER.closets().get(1);
+    ClosetWalls alike = new ClosetWalls(none.kind(), none.bare(), none.bare());
+    assertThat(AirTable.walls(List.of(alike), UnitSystem.SI))
+        .startsWith("R-13 in the partitions keeps hardly any of the heat out of the room. It pays");
+    assertThat(AirlineText.of(ANSWER, UnitSystem.INCH_POUND))
+        .contains("closet, vents of outdoors           127   128            900    520");
+    assertThat(AirlineJson.of(java.util.Optional.of(ANSWER)))
+        .contains("\"closetWalls\"", "\"kind\" : \"outdoor loop\"");
   }
 
   /** Text and page tell water in the unit asked for, and lines fit a terminal. */

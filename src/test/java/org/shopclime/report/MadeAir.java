@@ -8,6 +8,7 @@ import org.shopclime.airline.AirLine;
 import org.shopclime.airline.AirTool;
 import org.shopclime.airline.AirlineAnswer;
 import org.shopclime.airline.Candidate;
+import org.shopclime.airline.ClosetWalls;
 import org.shopclime.airline.Hazard;
 import org.shopclime.airline.LineCaution;
 import org.shopclime.airline.LineChange;
@@ -81,7 +82,20 @@ public final class MadeAir {
             new VentPoint(0.5 * 0.09290304, Units.celsius(125)),
             new VentPoint(1 * 0.09290304, Units.celsius(112)),
             new VentPoint(2 * 0.09290304, Units.celsius(103)),
-            new VentPoint(3 * 0.09290304, Units.celsius(98))));
+            new VentPoint(3 * 0.09290304, Units.celsius(98))),
+        List.of(
+            walls(Placement.Kind.CLOSED_CLOSET, 206, 240, 2500, 1600),
+            walls(Placement.Kind.GRILLES_TO_ROOM, 112, 113, 4400, 4390),
+            walls(Placement.Kind.OUTDOOR_LOOP, 127, 128, 900, 520)));
+  }
+
+  private static ClosetWalls walls(
+      Placement.Kind kind, double bare, double insulated, double bareLoad, double insulatedLoad) {
+    return new ClosetWalls(
+        kind,
+        new ClosetWalls.Case(Units.celsius(bare), Units.wattsFromBtuh(bareLoad), Units.celsius(80)),
+        new ClosetWalls.Case(
+            Units.celsius(insulated), Units.wattsFromBtuh(insulatedLoad), Units.celsius(79)));
   }
 
   private static double peak(Placement.Kind kind) {
