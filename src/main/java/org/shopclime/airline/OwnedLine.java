@@ -43,7 +43,7 @@ record OwnedLine(
 
   private static OwnedLine of(int room, Gain.Compressor gain, CompressedAir air) {
     AirCompressor machine = machine(gain.power(), air);
-    List<ToolUse> tools = tools(air.tools());
+    List<ToolUse> tools = tools(air);
     AirDemand demand =
         tools.isEmpty()
             ? AirDemand.of(
@@ -104,9 +104,11 @@ record OwnedLine(
     return new Desiccant(Desiccant.USUAL_DEW_POINT, Desiccant.USUAL_PURGE, LineSite.ROOM);
   }
 
-  private static List<ToolUse> tools(CompressedAir.AirTools said) {
-    return ToolTime.seconds(said).entrySet().stream()
+  private static List<ToolUse> tools(CompressedAir air) {
+    double draw = air.toolsDraw().likely();
+    return ToolTime.seconds(air.tools()).entrySet().stream()
         .map(each -> AirTool.valueOf(each.getKey().name()).usedFor(each.getValue() / 60))
+        .map(use -> new ToolUse(draw * use.flow(), use.pressure(), use.minutesPerHour()))
         .toList();
   }
 }

@@ -55,7 +55,7 @@ public record ToolTime(LineCompressor machine, double asked) {
     AirState intake = AirState.ofRelativeHumidity(room.setPoint(), room.wishedHumidity(), pressure);
     double asked =
         CompressorDuty.asked(
-            standardAir(shop.air().tools()), freeAir(listed.machine().power(), shop.air()), intake);
+            standardAir(shop.air()), freeAir(listed.machine().power(), shop.air()), intake);
     return new ToolTime(listed, asked);
   }
 
@@ -102,10 +102,11 @@ public record ToolTime(LineCompressor machine, double asked) {
     return all;
   }
 
-  private static double standardAir(CompressedAir.AirTools tools) {
-    return seconds(tools).entrySet().stream()
-        .mapToDouble(each -> each.getKey().flow() * each.getValue() / 3600)
-        .sum();
+  private static double standardAir(CompressedAir air) {
+    return air.toolsDraw().likely()
+        * seconds(air.tools()).entrySet().stream()
+            .mapToDouble(each -> each.getKey().flow() * each.getValue() / 3600)
+            .sum();
   }
 
   /**

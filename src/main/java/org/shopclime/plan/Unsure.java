@@ -73,7 +73,8 @@ final class Unsure {
         Math.max(likely, Math.max(peaks.get(last), peaks.get(last + 1))),
         swing(peaks, most) < NOTHING
             ? Optional.empty()
-            : Optional.of(place.label() + " (" + place.of() + ")"));
+            : Optional.of(
+                place.of().isEmpty() ? place.label() : place.label() + " (" + place.of() + ")"));
   }
 
   private static double swing(List<Double> peaks, int unknown) {

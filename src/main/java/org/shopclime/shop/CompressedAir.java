@@ -12,6 +12,8 @@ import org.shopclime.quantity.Kind;
  * @param pressure mean pressure in its tank, Pa above the air around; absent: usual
  * @param tank volume of its tank, m³; absent: usual for its power
  * @param tools what uses the air
+ * @param toolsDraw what they draw, as part of what is usual for them in that time, 0.1 to 5; a
+ *     fourth more or less where nobody measured it: makers' figures differ as much, common practice
  * @param coldest coldest stretch of the line in working hours, °C; absent: the air of the room, or
  *     that of the unit's cold stream where there is a unit
  * @param intake where it draws its air
@@ -65,6 +67,17 @@ public record CompressedAir(
             help = "All at 0 min: by the part of the time the compressor runs.",
             otherwise = "{}")
         AirTools tools,
+    @Say(
+            label = "Air the tools draw, of the usual",
+            help = "Of what such tools usually draw in those minutes; 100 % where you measured it.",
+            kind = Kind.FRACTION,
+            min = 0.1,
+            max = 5,
+            usualMin = 0.5,
+            usualMax = 2,
+            otherwise = "don't know",
+            unknown = {"75 %", "100 %", "125 %"})
+        Span toolsDraw,
     @Say(
             label = "Coldest stretch",
             help =
@@ -226,6 +239,7 @@ public record CompressedAir(
         pressure,
         tank,
         new AirTools(0, 0, 0, 0, 0, 0, 0, 0),
+        toolsDraw,
         coldest,
         intake,
         aftercooler,
@@ -252,6 +266,7 @@ public record CompressedAir(
         pressure,
         tank,
         tools,
+        toolsDraw,
         coldest,
         from,
         aftercooler,
@@ -277,6 +292,7 @@ public record CompressedAir(
         Optional.empty(),
         Optional.empty(),
         new AirTools(0, 0, 0, 0, 0, 0, 0, 0),
+        new Span(0.75, 1, 1.25),
         Optional.empty(),
         AirIntake.PLACE,
         YesNo.NO,

@@ -17,11 +17,14 @@ public final class Unknowns {
 
   private static final String NAME = ".name";
 
+  /** What tools draw, of the usual. */
+  private static final String DRAW = "air.toolsDraw";
+
   private Unknowns() {}
 
   /**
    * Everything that is not known exactly. How long a compressor runs is none of it where its tools
-   * are told: they decide then.
+   * are told: what they draw decides then, and is none of it elsewhere.
    *
    * @param shop shop
    * @return spans of some width and unknown tightnesses, in the order of the file
@@ -34,15 +37,16 @@ public final class Unknowns {
           places.add(place);
           return Optional.empty();
         });
-    decided(shop).ifPresent(decided -> places.removeIf(place -> place.path().equals(decided)));
+    String decided = decided(shop);
+    places.removeIf(place -> place.path().equals(decided));
     return List.copyOf(places);
   }
 
-  /** Where a part of the time stands that tools decide, so that nothing is unknown there. */
-  private static Optional<String> decided(Shop shop) {
+  /** Where nothing is unknown: running time that tools decide, or what tools draw that do not. */
+  private static String decided(Shop shop) {
     return shop.air().tools().together() > 0
-        ? LineCompressor.of(shop).map(LineCompressor::dutyPath)
-        : Optional.empty();
+        ? LineCompressor.of(shop).map(LineCompressor::dutyPath).orElse(DRAW)
+        : DRAW;
   }
 
   /**
@@ -53,13 +57,9 @@ public final class Unknowns {
    * @return a shop without unknowns
    */
   public static Shop choose(Shop shop, Choice choice) {
-    Optional<String> decided = decided(shop);
+    String decided = decided(shop);
     return resolved(
-        shop,
-        place ->
-            decided.isPresent() && decided.get().equals(place.path())
-                ? Optional.empty()
-                : Optional.of(choice));
+        shop, place -> decided.equals(place.path()) ? Optional.empty() : Optional.of(choice));
   }
 
   /**

@@ -14,6 +14,7 @@ import org.shopclime.plan.Progress;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.report.AirlineAsk;
+import org.shopclime.shop.Choice;
 import org.shopclime.shop.CompressedAir;
 import org.shopclime.shop.CompressedAir.AirTools;
 import org.shopclime.shop.Examples;
@@ -99,5 +100,21 @@ class ToolTimeTest {
     SizeAnswer answer =
         new Sizing(with(pot(40)), CLIMATES).answer(java.util.List.of(), Progress.silent());
     assertThat(answer.band().decidedBy().orElse("")).doesNotContain("running");
+  }
+
+  /** A fourth more or less air, a fourth more or less running time, and a band that says so. */
+  @Test
+  void whatToolsDrawMakesABand() {
+    Shop known = Unknowns.choose(with(pot(30)), Choice.LIKELY);
+    Shop tools = known.withAir(with(pot(30)).air());
+    double likely = ToolTime.of(tools, SEA_LEVEL).orElseThrow().duty();
+    Shop more = Unknowns.choose(tools, Choice.UNKIND);
+    assertThat(ToolTime.of(more, SEA_LEVEL).orElseThrow().duty())
+        .isCloseTo(1.25 * likely, within(1e-9));
+    SizeAnswer answer = new Sizing(tools, CLIMATES).answer(java.util.List.of(), Progress.silent());
+    double peak = answer.core().unit().orElseThrow().peakTemperature();
+    assertThat(answer.band().low()).isLessThan(peak - 0.5);
+    assertThat(answer.band().high()).isGreaterThan(peak + 0.5);
+    assertThat(answer.band().decidedBy()).contains("Air the tools draw, of the usual");
   }
 }

@@ -32,7 +32,7 @@ class CompressedAirTest {
                 + " \"60 °F\", \"intake\": \"outdoors\", \"aftercooler\": \"yes\", \"dropLeg\":"
                 + " \"25 ft\", \"dryer\": \"refrigerated\", \"closetWidth\": \"6 ft\","
                 + " \"closetDepth\": \"3 ft\", \"closetHeight\": \"7 ft\", \"fumes\": \"yes\","
-                + " \"flame\": \"yes\", \"openRoofRise\": \"9 °F\"},");
+                + " \"flame\": \"yes\", \"openRoofRise\": \"9 °F\", \"toolsDraw\": \"90 %\"},");
     CompressedAir air = shop.air();
     assertThat(air.stages()).isEqualTo(CompressedAir.PumpStages.TWO);
     assertThat(air.freeAir().orElseThrow()).isCloseTo(15 * 4.719474e-4, within(1e-8));
@@ -41,10 +41,26 @@ class CompressedAirTest {
     assertThat(air.tools().together()).isEqualTo(1800);
     assertThat(air.coldest()).isEqualTo(Optional.of((60 - 32) / 1.8));
     assertThat(air.dryer()).isEqualTo(CompressedAir.AirDryer.REFRIGERATED);
+    assertThat(air.toolsDraw()).isEqualTo(Span.known(0.9));
     // A difference: 9 °F are 5 K, without the 32 of a temperature.
     assertThat(air.openRoofRise()).isCloseTo(5, within(1e-12));
     ShopReading again = ShopFile.read(ShopFile.write(shop), Stations.any());
     assertThat(((ShopReading.Good) again).shop()).isEqualTo(shop);
+  }
+
+  @Test
+  void whatToolsDrawIsUnknownByAFourthOnceToolsAreTold() {
+    assertThat(read("").air().toolsDraw()).isEqualTo(new Span(0.75, 1, 1.25));
+    assertThat(Unknowns.of(read(""))).noneMatch(place -> place.path().startsWith("air."));
+    Shop told = read("\"air\": {\"tools\": {\"sanding\": \"20 min\"}},");
+    assertThat(Unknowns.of(told))
+        .extracting(SpanPlace::path)
+        .contains("air.toolsDraw")
+        .noneMatch(path -> path.endsWith(".duty"));
+    assertThat(Unknowns.choose(told, Choice.UNKIND).air().toolsDraw()).isEqualTo(Span.known(1.25));
+    assertThat(Unknowns.of(Unknowns.choose(told, Choice.KIND))).isEmpty();
+    Shop timed = read("\"air\": {\"tools\": {\"sanding\": \"20 min\"}, \"toolsDraw\": \"100 %\"},");
+    assertThat(Unknowns.of(timed)).noneMatch(place -> place.path().startsWith("air."));
   }
 
   @Test
