@@ -2,6 +2,7 @@ package org.shopclime.airline;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntToDoubleFunction;
 import org.shopclime.balance.AirBooks;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
@@ -31,16 +33,18 @@ public final class AirPlaces {
   private static final double LONG_DROP_LEG = 50 * Trade.FOOT;
   private static final double LEAST_LEAKAGE = 1e-6;
 
-  /** Vented closets, each with the walls that its kind does not have by itself. */
-  private static final Map<Placement.Kind, PlacedShop.Walls> OTHER_WALLS =
-      new EnumMap<>(
-          Map.of(
-              Placement.Kind.GRILLES_TO_ROOM, PlacedShop.Walls.INSULATED_CORNER,
-              Placement.Kind.FAN_TO_ROOM, PlacedShop.Walls.INSULATED_CORNER,
-              Placement.Kind.STACK_OUTDOORS, PlacedShop.Walls.INSULATED_CORNER,
-              Placement.Kind.FAN_OUTDOORS, PlacedShop.Walls.INSULATED_CORNER,
-              Placement.Kind.OUTDOOR_LOOP, PlacedShop.Walls.CORNER,
-              Placement.Kind.OUTDOOR_LOOP_FAN, PlacedShop.Walls.CORNER));
+  /** Closets with vents; each could have any of the walls below. */
+  private static final Set<Placement.Kind> VENTED =
+      EnumSet.of(
+          Placement.Kind.GRILLES_TO_ROOM,
+          Placement.Kind.FAN_TO_ROOM,
+          Placement.Kind.STACK_OUTDOORS,
+          Placement.Kind.FAN_OUTDOORS,
+          Placement.Kind.OUTDOOR_LOOP,
+          Placement.Kind.OUTDOOR_LOOP_FAN);
+
+  private static final List<PlacedShop.Walls> CLOSET_WALLS =
+      List.of(PlacedShop.Walls.CORNER, PlacedShop.Walls.INSULATED_CORNER, PlacedShop.Walls.STAIR);
 
   private final PlaceQuestion asked;
   private final OwnedLine owned;
@@ -91,7 +95,7 @@ public final class AirPlaces {
 
   /** Counts a run that is done. */
   private <T> T counted(T found) {
-    int runs = 2 * placements().size() + AREAS.size() + OTHER_WALLS.size();
+    int runs = 2 * placements().size() + AREAS.size() + 2 * VENTED.size();
     watch.at((double) done.incrementAndGet() / runs);
     return found;
   }
@@ -273,7 +277,7 @@ public final class AirPlaces {
         peakHour,
         duty,
         toRoom,
-        hours.stream().mapToDouble(toRoom::at).max().orElse(0),
+        most(run, toRoom::at),
         asked.cooling().isPresent() && lived.holds(),
         lived.peakTemperature(),
         lived.peakHour(),
@@ -385,33 +389,40 @@ public final class AirPlaces {
         new ClosetWalls(
             Placement.Kind.CLOSED_CLOSET,
             told.get(Placement.Kind.CLOSED_CLOSET),
-            told.get(Placement.Kind.CLOSED_INSULATED_CLOSET)));
+            told.get(Placement.Kind.CLOSED_INSULATED_CLOSET),
+            told.get(Placement.Kind.UNDER_STAIR)));
     all.addAll(
         tried.parallelStream()
-            .filter(each -> OTHER_WALLS.containsKey(each.placement().kind()))
-            .map(each -> counted(walls(each, told.get(each.placement().kind()), base)))
+            .filter(each -> VENTED.contains(each.placement().kind()))
+            .map(each -> walls(each, told.get(each.placement().kind()), base))
             .toList());
     return all;
   }
 
   private ClosetWalls walls(Tried as, ClosetWalls.Case own, Baseline base) {
+    Placement.Kind kind = as.placement().kind();
+    List<ClosetWalls.Case> cases =
+        CLOSET_WALLS.stream()
+            .map(walls -> walls == PlacedShop.walls(kind) ? own : counted(within(walls, as, base)))
+            .toList();
+    return new ClosetWalls(kind, cases.get(0), cases.get(1), cases.get(2));
+  }
+
+  /** A place as tried, within other walls. */
+  private ClosetWalls.Case within(PlacedShop.Walls walls, Tried as, Baseline base) {
     goOn();
-    Placement placement = as.placement();
-    PlacedShop.Walls walls = OTHER_WALLS.get(placement.kind());
-    PlaceRun run = run(hotModel(walls), walls, placement, asked.cooling());
+    PlaceRun run = run(hotModel(walls), walls, as.placement(), asked.cooling());
     PlaceRun.Found found = run.lived(Optional.of(as.found()));
     Profile held = run.held(found.machine(), setPoint()).room().plant();
-    ClosetWalls.Case other =
-        new ClosetWalls.Case(
-            found.place().air().at(run.peakHour(found)),
-            run.hours().stream()
-                .mapToDouble(hour -> base.summer().at(hour) - held.at(hour))
-                .max()
-                .orElse(0),
-            found.lived().orElseThrow().lived().peakTemperature());
-    return walls == PlacedShop.Walls.CORNER
-        ? new ClosetWalls(placement.kind(), other, own)
-        : new ClosetWalls(placement.kind(), own, other);
+    return new ClosetWalls.Case(
+        found.place().air().at(run.peakHour(found)),
+        most(run, hour -> base.summer().at(hour) - held.at(hour)),
+        found.lived().orElseThrow().lived().peakTemperature());
+  }
+
+  /** The most of a figure in the hours in which the machine is in use. */
+  private static double most(PlaceRun run, IntToDoubleFunction figure) {
+    return run.hours().stream().mapToDouble(figure::applyAsDouble).max().orElse(0);
   }
 
   private List<VentPoint> curve(List<Tried> tried) {

@@ -1,13 +1,15 @@
 package org.shopclime.airline;
 
 /**
- * One corner closet with bare partitions and with insulated ones, all else the same.
+ * A closet vented in one way, in a corner with bare partitions, there with insulated ones, and
+ * under a stair: the same vents, the same machine.
  *
- * @param kind how it is vented: the kind of place, whose own walls are one of the two
- * @param bare with drywall on both sides of empty studs
- * @param insulated with R-13 between the studs
+ * @param kind how it is vented: the kind of place, whose own walls are one of the three
+ * @param bare in a corner, drywall on both sides of empty studs
+ * @param insulated in a corner, R-13 between the studs
+ * @param stair under a stair, within the room on all sides, bare
  */
-public record ClosetWalls(Placement.Kind kind, Case bare, Case insulated) {
+public record ClosetWalls(Placement.Kind kind, Case bare, Case insulated, Case stair) {
 
   /**
    * What came of it on the hot day.

@@ -61,7 +61,7 @@ final class CompressorView {
       PicturesView.chart("chart.vents", "Temperature of a closet against the area of its grilles");
   private final JTextArea ventsCaption = text("air.vents");
   private final TableView closets =
-      new TableView("table.closets", "The same closet with bare partitions and with R-13.").whole();
+      new TableView("table.closets", "Corner bare, corner with R-13, under a stair.").whole();
   private final JTextArea closetsCaption = text("air.closets");
   private final ChartPanel water =
       PicturesView.chart("chart.water", "Water of a blasting day and where it drops out");
@@ -103,7 +103,7 @@ final class CompressorView {
     section("How large the grilles of a closet must be");
     part(vents, tall(VENTS));
     part(ventsCaption, WIDE);
-    section("A closet's partitions, bare and insulated");
+    section("The same vents in other walls");
     part(closets.component(), "growx, wmin 0");
     part(closetsCaption, WIDE);
     section("Water on a day of nothing but blasting, at the best place");

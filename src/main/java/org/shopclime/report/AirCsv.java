@@ -164,14 +164,15 @@ final class AirCsv {
     for (ClosetWalls closet : answer.closets()) {
       rows.add(row(closet, "bare", closet.bare()));
       rows.add(row(closet, "R-13", closet.insulated()));
+      rows.add(row(closet, "stair", closet.stair()));
     }
     return text(rows);
   }
 
-  private List<Object> row(ClosetWalls closet, String partitions, ClosetWalls.Case found) {
+  private List<Object> row(ClosetWalls closet, String walls, ClosetWalls.Case found) {
     return List.of(
         AirTable.brief(closet.kind()),
-        partitions,
+        walls,
         temperature(found.placePeak()),
         flow(found.roomLoad()),
         temperature(found.indoorPeak()));

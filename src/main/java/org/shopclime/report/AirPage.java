@@ -114,7 +114,8 @@ final class AirPage {
   }
 
   private void closets() {
-    page.element("h2", "A closet's partitions, bare and insulated")
+    page.element(
+            "h2", "The same vents in other walls: a corner, bare or insulated, and under a stair")
         .table(AirTable.wallHeads(units), AirTable.wallRows(answer.closets(), units))
         .element("p", "note", AirTable.walls(answer.closets(), units));
   }

@@ -1,5 +1,6 @@
 package org.shopclime.report;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -149,10 +150,13 @@ public final class AirTable {
         "Closet",
         "There, bare" + degrees,
         "There, R-13" + degrees,
+        "There, stair" + degrees,
         "To room, bare" + heat,
         "To room, R-13" + heat,
+        "To room, stair" + heat,
         "Room, bare" + degrees,
-        "Room, R-13" + degrees);
+        "Room, R-13" + degrees,
+        "Room, stair" + degrees);
   }
 
   /**
@@ -163,22 +167,20 @@ public final class AirTable {
    * @return a row of texts for each
    */
   public static List<List<String>> wallRows(List<ClosetWalls> closets, UnitSystem units) {
-    return closets.stream()
-        .map(
-            closet ->
-                List.of(
-                    brief(closet.kind()),
-                    degrees(closet.bare().placePeak(), units),
-                    degrees(closet.insulated().placePeak(), units),
-                    Shown.heat(closet.bare().roomLoad(), units),
-                    Shown.heat(closet.insulated().roomLoad(), units),
-                    degrees(closet.bare().indoorPeak(), units),
-                    degrees(closet.insulated().indoorPeak(), units)))
-        .toList();
+    List<List<String>> rows = new ArrayList<>();
+    for (ClosetWalls closet : closets) {
+      List<ClosetWalls.Case> cases = List.of(closet.bare(), closet.insulated(), closet.stair());
+      List<String> row = new ArrayList<>(List.of(brief(closet.kind())));
+      cases.forEach(each -> row.add(degrees(each.placePeak(), units)));
+      cases.forEach(each -> row.add(Shown.heat(each.roomLoad(), units)));
+      cases.forEach(each -> row.add(degrees(each.indoorPeak(), units)));
+      rows.add(row);
+    }
+    return rows;
   }
 
   /**
-   * What insulated partitions do, in one or two sentences.
+   * What insulated partitions do, in a few sentences.
    *
    * @param closets closets with both kinds of partitions, at least one
    * @param units system of units to show
@@ -206,7 +208,8 @@ public final class AirTable {
     return kept
         + price
         + " It pays where air from outdoors passes the closet; where the room's air does, that"
-        + " carries the heat anyway. Sound is another matter, and not computed.";
+        + " carries the heat anyway. A closet under a stair has the room on all sides and gives it"
+        + " more. Sound is another matter, and not computed.";
   }
 
   /** A name that leaves room for the figures. */

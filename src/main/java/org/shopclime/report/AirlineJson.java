@@ -63,6 +63,7 @@ public final class AirlineJson {
       ObjectNode each = closets.addObject().put("kind", word(closet.kind()));
       walls(each.putObject("bare"), closet.bare());
       walls(each.putObject("insulated"), closet.insulated());
+      walls(each.putObject("stair"), closet.stair());
     }
     ArrayNode cautions = root.putArray("cautions");
     words.cautions().forEach(cautions::add);

@@ -141,13 +141,16 @@ public final class AirlineText {
   }
 
   private static void closets(StringBuilder text, AirlineAnswer answer, UnitSystem units) {
-    text.append("\nThe same closet with bare partitions and with R-13 in them (")
+    text.append(
+            "\nThe same vents in other walls: corner with bare partitions, with R-13, under a stair (")
         .append(Shown.temperatureUnit(units))
         .append(", ")
         .append(Shown.heatUnit(units))
         .append(")\n");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "there: bare", "R-13", "to room: bare", "R-13", "inside: bare", "R-13"));
+    rows.add(
+        List.of(
+            "", "there", "R-13", "stair", "to room", "R-13", "stair", "inside", "R-13", "stair"));
     rows.addAll(AirTable.wallRows(answer.closets(), units));
     SizeText.columns(text, rows);
     text.append('\n');

@@ -90,8 +90,14 @@ class AirPlacesTest {
    */
   @Test
   void partitionsBareAndInsulated() {
-    List<ClosetWalls> closets =
-        AirPlaces.answer(question(Examples.shop("insulated-foam-door"))).orElseThrow().closets();
+    AirlineAnswer answer =
+        AirPlaces.answer(question(Examples.shop("insulated-foam-door"))).orElseThrow();
+    List<ClosetWalls> closets = answer.closets();
+    PlaceAnswer open =
+        answer.places().stream()
+            .filter(each -> each.placement().kind() == Placement.Kind.OPEN_ROOF)
+            .findFirst()
+            .orElseThrow();
     assertThat(closets)
         .extracting(ClosetWalls::kind)
         .containsExactly(
@@ -112,6 +118,12 @@ class AirPlacesTest {
     assertThat(by.get(Placement.Kind.FAN_TO_ROOM).keptOut()).isBetween(-50.0, 50.0);
     assertThat(by.get(Placement.Kind.CLOSED_CLOSET).hotter()).isGreaterThan(10);
     assertThat(closets).allMatch(each -> each.hotter() > 0);
+    // Under a stair all of it, 11.2 m² of 1.56 W/(m²·K), lies within the room: 17.5 W for each
+    // kelvin, and what the hose brings, as it does of a machine outdoors.
+    double under = loop.stair().placePeak() - loop.stair().indoorPeak();
+    double hose = open.roomLoad();
+    assertThat(loop.stair().roomLoad() - hose).isCloseTo(17.5 * under, within(0.1 * 17.5 * under));
+    assertThat(closets).allMatch(each -> each.stair().roomLoad() > each.bare().roomLoad() - 30);
   }
 
   /**

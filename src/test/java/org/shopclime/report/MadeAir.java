@@ -95,7 +95,9 @@ public final class MadeAir {
         kind,
         new ClosetWalls.Case(Units.celsius(bare), Units.wattsFromBtuh(bareLoad), Units.celsius(80)),
         new ClosetWalls.Case(
-            Units.celsius(insulated), Units.wattsFromBtuh(insulatedLoad), Units.celsius(79)));
+            Units.celsius(insulated), Units.wattsFromBtuh(insulatedLoad), Units.celsius(79)),
+        new ClosetWalls.Case(
+            Units.celsius(bare + 6), Units.wattsFromBtuh(bareLoad + 300), Units.celsius(81)));
   }
 
   private static double peak(Placement.Kind kind) {
