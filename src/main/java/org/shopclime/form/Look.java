@@ -18,13 +18,13 @@ import javax.swing.border.AbstractBorder;
 import javax.swing.border.Border;
 import javax.swing.text.DefaultCaret;
 import org.shopclime.report.ChartLook;
+import org.shopclime.report.Unbroken;
 
 /** Colours and letters of the form; the colours themselves stand in a properties file per theme. */
 final class Look {
 
-  private static final Pattern UNIT =
-      Pattern.compile(
-          "(?<=\\d) (?=(?:[°%]|BTU|kWh|fl oz|ft|in\\b|min\\b|[WKV]\\b|[ap]m\\b))|(?<=\\d fl) (?=oz)");
+  /** Units that are kept to their figures in the form alone. */
+  private static final Pattern SHORT = Pattern.compile("(?<=\\d) (?=(?:ft|in\\b|min\\b))");
 
   private Look() {}
 
@@ -101,7 +101,7 @@ final class Look {
 
   /** A text whose figures keep to their units where its lines are broken. */
   static String bound(String text) {
-    return UNIT.matcher(text).replaceAll("\u00a0");
+    return SHORT.matcher(Unbroken.of(text)).replaceAll("\u00a0");
   }
 
   /** Text that is bound so. */

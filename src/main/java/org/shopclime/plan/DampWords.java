@@ -127,7 +127,7 @@ public final class DampWords {
     if (!months.isEmpty()) {
       words.add("in " + months);
     }
-    return row(words);
+    return InWords.row(words);
   }
 
   /**
@@ -154,7 +154,7 @@ public final class DampWords {
         runs.add(length == 1 ? month(month) : month(month) + joint + month(last));
       }
     }
-    return row(runs);
+    return InWords.row(runs);
   }
 
   /**
@@ -277,7 +277,7 @@ public final class DampWords {
                     + (way.isEmpty() ? sentence(first) : lower(sentence(first)))
                     + (others.isEmpty()
                         ? ""
-                        : " The same, less or as much: " + row(others) + ".")));
+                        : " The same, less or as much: " + InWords.row(others) + ".")));
       }
     }
     return warnings;
@@ -289,12 +289,5 @@ public final class DampWords {
 
   private static String capital(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-  }
-
-  private static String row(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 }

@@ -28,40 +28,4 @@ public record UnitAnswer(
     Optional<String> limitReason,
     Verdict verdict,
     Optional<PullDown> pullDown,
-    Optional<FanAnswer> fan) {
-
-  /**
-   * A unit whose fan stops with its compressor.
-   *
-   * @param rated rated capacity, W
-   * @param deliveredSensible sensible heat it can take out at the hour of the highest room
-   *     temperature, W
-   * @param deliveredLatent latent heat it can take out then, W
-   * @param day the day with the unit
-   * @param keepsUpTo highest outdoor peak at which it holds, °C; empty with {@code limitReason}
-   *     told
-   * @param limitReason why there is no such peak
-   * @param verdict in one word
-   * @param pullDown the morning of the first working day; nothing if nobody ever works
-   */
-  public UnitAnswer(
-      double rated,
-      double deliveredSensible,
-      double deliveredLatent,
-      LivedDay day,
-      OptionalDouble keepsUpTo,
-      Optional<String> limitReason,
-      Verdict verdict,
-      Optional<PullDown> pullDown) {
-    this(
-        rated,
-        deliveredSensible,
-        deliveredLatent,
-        day,
-        keepsUpTo,
-        limitReason,
-        verdict,
-        pullDown,
-        Optional.empty());
-  }
-}
+    Optional<FanAnswer> fan) {}

@@ -147,7 +147,7 @@ public final class ClimateFacts {
             "Winter (1 % of hours are colder)",
             temperature(climate.winter().dryBulb99(), units)));
     return figures.stream()
-        .map(figure -> new Figure(figure.key(), figure.label(), Shown.bound(figure.value())))
+        .map(figure -> new Figure(figure.key(), figure.label(), Unbroken.of(figure.value())))
         .toList();
   }
 

@@ -9,7 +9,7 @@ final class Html {
 
   /** An owner's or our own text, fit to stand between tags and in attributes. */
   static String escape(String text) {
-    String line = Shown.bound(Shown.line(text));
+    String line = Unbroken.of(Shown.line(text));
     StringBuilder safe = new StringBuilder();
     for (int i = 0; i < line.length(); i++) {
       char sign = line.charAt(i);

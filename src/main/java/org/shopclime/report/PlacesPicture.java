@@ -265,7 +265,7 @@ public final class PlacesPicture implements Drawable {
             case ABOVE -> "hotter than its limit";
             case EXCLUDED -> "excluded: not safe";
           };
-      Rectangle2D size = font().getStringBounds(Shown.bound(text), MEASURE);
+      Rectangle2D size = font().getStringBounds(Unbroken.of(text), MEASURE);
       double wide = KEY + 5 + size.getWidth();
       if (x > EDGE && x + wide > width + EDGE) {
         x = EDGE;
@@ -273,7 +273,7 @@ public final class PlacesPicture implements Drawable {
       }
       Rectangle2D sign = new Rectangle2D.Double(x, y + (size.getHeight() - KEY) / 2, KEY, KEY);
       Rectangle2D box = new Rectangle2D.Double(x + KEY + 5, y, size.getWidth(), size.getHeight());
-      keys.add(new Key(heat, sign, new Label(Shown.bound(text), font(), look.ink(), box)));
+      keys.add(new Key(heat, sign, new Label(Unbroken.of(text), font(), look.ink(), box)));
       x += wide + KEY_GAP;
     }
     return keys;
@@ -284,7 +284,7 @@ public final class PlacesPicture implements Drawable {
       List<Label> labels, String text, Font font, double left, double top, double width) {
     double y = top;
     String line = "";
-    for (String word : (Shown.bound(text) + " \n").split(" ", -1)) {
+    for (String word : (Unbroken.of(text) + " \n").split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       boolean end = word.equals("\n");
       if (!line.isEmpty() && (end || wide(longer, font) > width)) {

@@ -2,7 +2,7 @@ package org.shopclime.report;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
+import org.shopclime.plan.InWords;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
@@ -13,9 +13,6 @@ final class Shown {
 
   private static final double HUNDRED = 100;
   private static final double TEN = 10;
-
-  private static final Pattern UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:[°%]|BTU|kWh|fl oz|[WKV]\\b|[ap]m\\b))|(?<=\\d fl) (?=oz)");
 
   private Shown() {}
 
@@ -118,10 +115,7 @@ final class Shown {
 
   /** Words in a row: "a", "a and b", "a, b and c". */
   static String row(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    return InWords.row(words);
   }
 
   /** An owner's text on one line, without signs that could steer a terminal or break a page. */
@@ -129,11 +123,6 @@ final class Shown {
     StringBuilder plain = new StringBuilder();
     text.codePoints().map(sign -> isSteering(sign) ? ' ' : sign).forEach(plain::appendCodePoint);
     return plain.toString().strip();
-  }
-
-  /** A text whose figures keep to their units when lines are broken: no-break spaces between. */
-  static String bound(String text) {
-    return UNIT.matcher(text).replaceAll("\u00a0");
   }
 
   private static boolean isSteering(int sign) {

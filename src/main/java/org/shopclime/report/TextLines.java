@@ -11,7 +11,7 @@ final class TextLines {
   static void wrapped(StringBuilder text, String mark, String sentence) {
     StringBuilder line = new StringBuilder(mark);
     boolean empty = true;
-    for (String word : Shown.bound(sentence).split(" ", -1)) {
+    for (String word : Unbroken.of(sentence).split(" ", -1)) {
       if (!empty && line.length() + 1 + word.length() > WIDTH) {
         text.append(line).append('\n');
         line = new StringBuilder(" ".repeat(mark.length()));

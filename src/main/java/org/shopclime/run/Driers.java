@@ -41,6 +41,11 @@ final class Driers {
     any = found;
   }
 
+  /** Number of rooms. */
+  int rooms() {
+    return machines.length;
+  }
+
   /** Whether there is one. */
   boolean any() {
     return any;

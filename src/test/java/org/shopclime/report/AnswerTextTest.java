@@ -232,7 +232,8 @@ class AnswerTextTest {
             own.keepsUpTo(),
             own.limitReason(),
             own.verdict(),
-            Optional.of(new PullDown(Units.celsius(88), minutes, lead)));
+            Optional.of(new PullDown(Units.celsius(88), minutes, lead)),
+            own.fan());
     SizeAnswer answer =
         new SizeAnswer(
             usual.shop(),

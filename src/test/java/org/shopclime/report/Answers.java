@@ -153,7 +153,8 @@ final class Answers {
                 : OptionalDouble.empty(),
             keepsUpToF.isPresent() ? Optional.empty() : Optional.of("why not"),
             verdict,
-            Optional.of(new PullDown(Units.celsius(90), OptionalInt.of(85), OptionalInt.of(70))));
+            Optional.of(new PullDown(Units.celsius(90), OptionalInt.of(85), OptionalInt.of(70))),
+            Optional.empty());
     return answer(SHOP, core, Optional.of(unit), sizeBtuh, band);
   }
 

@@ -100,7 +100,8 @@ class ChartTest {
             own.keepsUpTo(),
             own.limitReason(),
             own.verdict(),
-            own.pullDown());
+            own.pullDown(),
+            own.fan());
     SizeAnswer answer =
         new SizeAnswer(
             usual.shop(),

@@ -33,7 +33,7 @@ class SizeTextTest {
 
   @Test
   void figuresKeepToTheirUnits() {
-    assertThat(Shown.bound("85 °F by 4 pm, 3,000 W, 45 %, 12,000 BTU/h and 9 kWh, 3 Walls"))
+    assertThat(Unbroken.of("85 °F by 4 pm, 3,000 W, 45 %, 12,000 BTU/h and 9 kWh, 3 Walls"))
         .isEqualTo(
             "85\u00a0°F by 4\u00a0pm, 3,000\u00a0W, 45\u00a0%, 12,000\u00a0BTU/h and 9\u00a0kWh,"
                 + " 3 Walls");

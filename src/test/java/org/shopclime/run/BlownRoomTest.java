@@ -16,7 +16,6 @@ import org.shopclime.air.MoistAir;
 import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DrawnShop;
 import org.shopclime.balance.MoreTries;
-import org.shopclime.balance.Near;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.shop.RoomCooling;
@@ -73,7 +72,7 @@ class BlownRoomTest {
           new ShopDays(MadeShops.model(MadeShops.example("insulated-foam-door", station)));
       DayRunner runner = new DayRunner(days, Optional.of(cooler(cfm)), 0);
       runner.restore(LivedDay.idle(days, 0));
-      DayLedger ledger = closed(runner, DayKind.WORKING, days.model().rooms());
+      DayLedger ledger = DayBooks.closed(runner, DayKind.WORKING, days.model().rooms());
       assertThat(ledger.removed).isGreaterThan(1e6);
       assertThat(ledger.waterCoil).isNegative();
     }
@@ -122,20 +121,9 @@ class BlownRoomTest {
                 RoomHeating.IDEAL,
                 "work"),
             MadeYears.swinging());
-    YearRun run = new YearRun(year, Optional.of(cooler(cfm)), 20);
-    run.warmUp();
-    DayLedger ledger = new DayLedger(year.rooms());
-    double water = run.waterHeld();
-    run.audit(ledger);
-    YearResult result = run.runYear();
-    double in = ledger.sources + ledger.plants + ledger.streams + ledger.boundaries;
-    double turnover = ledger.sources + Math.abs(ledger.boundaries) + Math.abs(ledger.streams);
-    assertThat(in - ledger.removed).isCloseTo(ledger.stored, within(1e-9 * turnover));
-    double waterIn = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    assertThat(run.waterHeld() - water)
-        .isCloseTo(waterIn, within(1e-9 * (ledger.waterGiven - ledger.waterCoil)));
-    assertThat(ledger.waterCoil).isNegative();
-    double hours = result.kilowattHours(YearResult.Figure.POWER, 0) / (0.14 * cfm / 1000);
+    YearBooks books = YearBooks.closed(year, new YearRun(year, Optional.of(cooler(cfm)), 20));
+    assertThat(books.ledger().waterCoil).isNegative();
+    double hours = books.result().kilowattHours(YearResult.Figure.POWER, 0) / (0.14 * cfm / 1000);
     assertThat(hours).isBetween(100.0, 4000.0);
   }
 
@@ -152,34 +140,10 @@ class BlownRoomTest {
     runner.startSteady();
     try {
       for (DayKind kind : DayKind.values()) {
-        closed(runner, kind, days.model().rooms());
+        DayBooks.closed(runner, kind, days.model().rooms());
       }
     } catch (RoomTooHot e) {
       Assume.that(false);
     }
-  }
-
-  private static DayLedger closed(DayRunner runner, DayKind kind, int rooms) {
-    DayLedger ledger = new DayLedger(rooms);
-    double held = runner.waterHeld();
-    runner.audit(ledger);
-    runner.run(kind);
-    double turnover =
-        ledger.sources
-            + Math.abs(ledger.streams)
-            + Math.abs(ledger.boundaries)
-            + Math.abs(ledger.stored)
-            + Math.abs(ledger.removed);
-    double in = ledger.sources + ledger.streams + ledger.boundaries - ledger.removed;
-    Near.nothing("heat", in - ledger.stored, turnover);
-    double water = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    Near.nothing(
-        "water",
-        runner.waterHeld() - held - water,
-        held + ledger.waterGiven + Math.abs(ledger.waterCoil));
-    Near.finite(runner.trace());
-    double seconds = 86_400 * runner.trace().sensible().mean();
-    Near.nothing("unit", seconds - ledger.removed, turnover);
-    return ledger;
   }
 }

@@ -16,7 +16,6 @@ import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DrawnShop;
 import org.shopclime.balance.MoreTries;
 import org.shopclime.balance.Near;
-import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.HotDay;
 import org.shopclime.heat.Drivers;
@@ -36,7 +35,7 @@ class DayBooksProperties {
     runner.startSteady();
     try {
       for (DayKind kind : DayKind.values()) {
-        closed(runner, kind, days.model().rooms());
+        closed(runner, kind, days);
       }
     } catch (RoomTooHot e) {
       Assume.that(false);
@@ -52,10 +51,10 @@ class DayBooksProperties {
     runner.startSteady();
     try {
       for (DayKind kind : DayKind.values()) {
-        closed(runner, kind, days.model().rooms());
+        closed(runner, kind, days);
       }
       RepeatingDay.find(runner, DayKind.WORKING);
-      closed(runner, DayKind.WORKING, days.model().rooms());
+      closed(runner, DayKind.WORKING, days);
     } catch (RoomTooHot e) {
       Assume.that(false);
     }
@@ -70,7 +69,7 @@ class DayBooksProperties {
     runner.startSteady();
     try {
       RepeatingDay.find(runner, DayKind.WORKING);
-      DayLedger ledger = closed(runner, DayKind.WORKING, days.model().rooms());
+      DayLedger ledger = closed(runner, DayKind.WORKING, days);
       assertThat(Math.abs(ledger.stored))
           .isLessThan(RepeatingDay.SAFELY * RepeatingDay.CLOSE * capacity(days));
     } catch (RoomTooHot e) {
@@ -177,26 +176,9 @@ class DayBooksProperties {
         drawn.any(List.of(Cooling.Kind.values())), capacity, drawn.between(0.001, 0.1) * capacity);
   }
 
-  private static DayLedger closed(DayRunner runner, DayKind kind, int rooms) {
-    DayLedger ledger = new DayLedger(rooms);
-    double held = runner.waterHeld();
-    runner.audit(ledger);
-    runner.run(kind);
-    double turnover =
-        ledger.sources
-            + Math.abs(ledger.streams)
-            + Math.abs(ledger.boundaries)
-            + Math.abs(ledger.stored)
-            + ledger.removed;
-    double in = ledger.sources + ledger.streams + ledger.boundaries - ledger.removed;
-    Near.nothing("heat", in - ledger.stored, turnover);
-    double water = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    Near.nothing("water", runner.waterHeld() - held - water, held + ledger.waterGiven);
+  private static DayLedger closed(DayRunner runner, DayKind kind, ShopDays days) {
+    DayLedger ledger = DayBooks.closed(runner, kind, days.model().rooms());
     assertThat(ledger.plants).isZero();
-    Trace trace = runner.trace();
-    Near.finite(trace);
-    Profile seconds = Profile.of(hour -> trace.sensible().at(hour) * 3600 * 24);
-    Near.nothing("unit", seconds.mean() - ledger.removed, turnover);
     return ledger;
   }
 

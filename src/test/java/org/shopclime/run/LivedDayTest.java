@@ -42,21 +42,9 @@ class LivedDayTest {
     DayRunner runner = new DayRunner(days, Optional.of(MadeShops.window(btuh(capacity))), 0);
     runner.restore(LivedDay.idle(days, 0));
     for (int day = 0; day < 2; day++) {
-      DayLedger ledger = new DayLedger(days.model().rooms());
-      double water = runner.waterHeld();
-      runner.audit(ledger);
-      runner.run(DayKind.WORKING);
-      double heatIn = ledger.sources + ledger.streams + ledger.boundaries - ledger.stored;
+      DayLedger ledger = DayBooks.closed(runner, DayKind.WORKING, days.model().rooms());
       assertThat(ledger.removed).isGreaterThan(1e6);
-      assertThat(heatIn).isCloseTo(ledger.removed, within(1e-9 * ledger.sources));
-      double waterIn = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
       assertThat(ledger.waterGiven).isGreaterThan(0.1);
-      assertThat(runner.waterHeld() - water).isCloseTo(waterIn, within(1e-9 * water));
-      double sensible = 0;
-      for (int hour = 1; hour <= 24; hour++) {
-        sensible += runner.trace().sensible().at(hour) * 3600;
-      }
-      assertThat(sensible).isCloseTo(ledger.removed, within(1e-9 * ledger.removed));
     }
   }
 

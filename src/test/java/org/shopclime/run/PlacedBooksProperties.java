@@ -14,7 +14,6 @@ import org.shopclime.balance.DayKind;
 import org.shopclime.balance.DaySlots;
 import org.shopclime.balance.DrawnShop;
 import org.shopclime.balance.MoreTries;
-import org.shopclime.balance.Near;
 import org.shopclime.balance.Profile;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.heat.Drivers;
@@ -105,31 +104,11 @@ class PlacedBooksProperties {
     runner.startSteady();
     try {
       for (DayKind kind : DayKind.values()) {
-        closed(runner, kind, model.rooms());
+        DayBooks.closed(runner, kind, model.rooms());
       }
     } catch (RoomTooHot e) {
       Assume.that(false);
     }
-  }
-
-  private static void closed(DayRunner runner, DayKind kind, int rooms) {
-    DayLedger ledger = new DayLedger(rooms);
-    double held = runner.waterHeld();
-    runner.audit(ledger);
-    runner.run(kind);
-    double turnover =
-        Math.abs(ledger.sources)
-            + Math.abs(ledger.streams)
-            + Math.abs(ledger.boundaries)
-            + Math.abs(ledger.stored)
-            + Math.abs(ledger.plants)
-            + ledger.removed;
-    double in =
-        ledger.sources + ledger.streams + ledger.boundaries + ledger.plants - ledger.removed;
-    Near.nothing("heat", in - ledger.stored, turnover);
-    double water = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    Near.nothing("water", runner.waterHeld() - held - water, held + Math.abs(ledger.waterGiven));
-    runner.rooms().forEach(Near::finite);
   }
 
   /** What enters the place leaves it, and what the room loses by it comes in by its leaks. */

@@ -64,25 +64,8 @@ class YearRunTest {
   }
 
   private static void closes(ShopYear year, Optional<Cooling> unit) {
-    DayLedger ledger = new DayLedger(year.rooms());
-    YearRun run = new YearRun(year, unit);
-    run.warmUp();
-    double before = run.waterHeld();
-    double heatBefore = run.heatHeld();
-    run.audit(ledger);
-    YearResult result = run.runYear();
-    double turnover = ledger.sources + Math.abs(ledger.boundaries) + Math.abs(ledger.streams);
-    double in = ledger.sources + ledger.plants + ledger.streams + ledger.boundaries;
-    assertThat(in - ledger.removed).isCloseTo(ledger.stored, within(1e-9 * turnover));
-    assertThat(run.heatHeld() - heatBefore)
-        .isCloseTo(ledger.stored + ledger.handedOver, within(1e-9 * turnover));
+    DayLedger ledger = YearBooks.closed(year, new YearRun(year, unit)).ledger();
     assertThat(ledger.handedOver).as("the season turns").isCloseTo(0, within(WATT_HOURS * 3600));
-    double water = ledger.waterIn + ledger.waterGiven - ledger.waterCoil - ledger.waterFallen;
-    assertThat(run.waterHeld() - before).isCloseTo(water, within(1e-9 * ledger.waterGiven));
-    double moved = result.kilowattHours(HEATING, 0) - result.kilowattHours(COOLING, 0);
-    assertThat(moved * 3.6e6)
-        .as("what is told is what was moved")
-        .isCloseTo(ledger.plants - ledger.removed, within(1e-9 * turnover));
     assertThat(ledger.sources).isPositive();
     assertThat(ledger.waterGiven).isPositive();
     assertThat(ledger.waterCoil > 0).isEqualTo(unit.isPresent());
