@@ -20,6 +20,11 @@ import java.util.stream.IntStream;
  * stations, climates and typical years are read when they are asked for. May be shared by threads.
  */
 public final class Climates {
+  /** Digits that the numbers of two stations have in common if one may be meant for the other. */
+  private static final int ALIKE_DIGITS = 3;
+
+  private static final int MOST_SUGGESTED = 5;
+
   private static final String FOLDER = "/climate-data/";
 
   private final Supplier<List<Station>> stations;
@@ -178,9 +183,20 @@ public final class Climates {
    * Stations that may have been meant by a text.
    *
    * @param text a number or name that {@link #find} did not settle
-   * @return up to five, the best first; those that fit, otherwise those spelt most alike
+   * @return up to five, the best first; those that fit, otherwise those spelt most alike; of a
+   *     number only those that begin as it does, and none for an empty text
    */
   public List<StationClimate> suggestions(String text) {
+    if (text.chars().noneMatch(Character::isLetter)) {
+      String number = text.strip();
+      return climates(
+          stations().stream()
+              .filter(one -> PlaceSearch.inCommon(one.id(), number) >= ALIKE_DIGITS)
+              .sorted(
+                  Comparator.comparingInt((Station one) -> -PlaceSearch.inCommon(one.id(), number)))
+              .limit(MOST_SUGGESTED)
+              .toList());
+    }
     return climates(new StationSearch(stations()).suggestions(text));
   }
 

@@ -102,7 +102,7 @@ public final class PlaceSearch {
   }
 
   /** How many signs two numbers begin with in common. */
-  private static int inCommon(String one, String other) {
+  static int inCommon(String one, String other) {
     int at = 0;
     while (at < one.length() && at < other.length() && one.charAt(at) == other.charAt(at)) {
       at++;

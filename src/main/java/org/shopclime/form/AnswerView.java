@@ -60,7 +60,7 @@ final class AnswerView {
     right.setName("answer.words");
     right.add(sentence, "growx, wmin 100");
     right.add(cells, "growx, wmin 0");
-    right.add(note);
+    right.add(note, "growx, wmin 0");
     panel.add(chip, "aligny top, growy, wmin pref");
     panel.add(right, "growx, wmin 100");
     panel.addComponentListener(
@@ -198,6 +198,7 @@ final class AnswerView {
   /** Says why the answer is grey. */
   void say(String text) {
     note.setText(text.isEmpty() ? " " : text);
+    note.setToolTipText(text.isEmpty() ? null : text); // all of it, also where it is cut
   }
 
   /** After a change of theme. */

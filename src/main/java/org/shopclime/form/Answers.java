@@ -67,7 +67,6 @@ final class Answers {
     sentenceIsOld = false;
     figuresAreOld = false;
     write();
-    top.say("");
   }
 
   /** Greys everything, and says why. */
@@ -128,6 +127,7 @@ final class Answers {
             FormText.verdictColour(answer),
             AnswerText.sentence(answer, units),
             figures());
+        top.say(AnswerText.range(answer, units));
       }
     }
     grey();

@@ -80,7 +80,7 @@ final class DialogQuestions implements Questions {
       if (!file.getFileName().toString().contains(".")) {
         file = file.resolveSibling(file.getFileName() + EXTENSION);
       }
-      if (!Files.exists(file) || mayReplace(file)) {
+      if (!Files.exists(file) || mayReplace(over, file)) {
         return Optional.of(file);
       }
     }
@@ -88,7 +88,7 @@ final class DialogQuestions implements Questions {
   }
 
   /** The Enter key keeps the file that is there. */
-  private boolean mayReplace(Path file) {
+  static boolean mayReplace(Component over, Path file) {
     Object[] choices = {"Replace it", "Keep it"};
     return JOptionPane.showOptionDialog(
             over,

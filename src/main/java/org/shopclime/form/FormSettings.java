@@ -1,5 +1,6 @@
 package org.shopclime.form;
 
+import java.awt.Rectangle;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -16,7 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * What the form remembers from one time to the next, in one folder: recent files, light or dark,
- * and the copy of what was not saved. If it cannot be read or written, nothing is remembered.
+ * the place of the window, and the copy of what was not saved. If it cannot be read or written,
+ * nothing is remembered.
  */
 final class FormSettings {
 
@@ -68,6 +70,30 @@ final class FormSettings {
   void keepDark(boolean dark) {
     Properties properties = load();
     properties.setProperty("look", dark ? "dark" : "light");
+    store(properties);
+  }
+
+  /** Where the window stood when it was last closed. */
+  Optional<Rectangle> window() {
+    Properties properties = load();
+    try {
+      return Optional.of(
+          new Rectangle(
+              Integer.parseInt(properties.getProperty("window.x", "")),
+              Integer.parseInt(properties.getProperty("window.y", "")),
+              Integer.parseInt(properties.getProperty("window.width", "")),
+              Integer.parseInt(properties.getProperty("window.height", ""))));
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  void keepWindow(Rectangle bounds) {
+    Properties properties = load();
+    properties.setProperty("window.x", String.valueOf(bounds.x));
+    properties.setProperty("window.y", String.valueOf(bounds.y));
+    properties.setProperty("window.width", String.valueOf(bounds.width));
+    properties.setProperty("window.height", String.valueOf(bounds.height));
     store(properties);
   }
 

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -17,10 +18,12 @@ import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.Reading;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.ShellPreset;
 import org.shopclime.shop.ShellPresets;
 import org.shopclime.shop.ShellSize;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopParts;
 import org.shopclime.shop.WorkPreset;
 import org.shopclime.shop.WorkPresets;
 
@@ -42,6 +45,7 @@ final class NewShopBox {
   private final JTextField length = new JTextField(8);
   private final JTextField width = new JTextField(8);
   private final JTextField height = new JTextField(8);
+  private final JTextField unit = new JTextField(8);
   private final JComboBox<String> facing = new JComboBox<>(COMPASS.toArray(new String[0]));
   private final JTextArea assumptions = Look.wrapped("");
   private final JTextArea complaint = Look.wrapped("");
@@ -60,6 +64,8 @@ final class NewShopBox {
     row("Height of the walls", height, "new.height");
     row("The big door looks to", facing, "new.facing");
     row("Work", work, "new.work");
+    row("Cooling unit, by its label", unit, "new.unit");
+    unit.putClientProperty("JTextField.placeholderText", "none");
     row("Weather of", station, "new.station");
     assumptions.setName("new.assumptions");
     assumptions.setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
@@ -74,6 +80,7 @@ final class NewShopBox {
     complaint.setName("new.complaint");
     complaint.setVisible(false);
     panel.add(complaint, "span 2, growx, wmin 100");
+    unit.setText(usualUnit());
     shell.addActionListener(event -> showUsual());
     work.addActionListener(event -> showAssumptions());
     shell.setSelectedIndex(Math.min(1, shells.size() - 1));
@@ -102,6 +109,29 @@ final class NewShopBox {
     return FormText.withUnit(field.getText(), FormText.figure(Kind.LENGTH, usual, units));
   }
 
+  private String usualUnit() {
+    return FormText.figure(Kind.POWER, StartShop.USUAL_UNIT, units);
+  }
+
+  /** Capacity of the unit, W; none where nothing is typed. */
+  private OptionalDouble unit(List<String> complaints) {
+    String typed = unit.getText().strip();
+    if (typed.isEmpty() || typed.equalsIgnoreCase("none")) {
+      return OptionalDouble.empty();
+    }
+    Reading reading =
+        ShopParts.of(CoolingUnit.class).stream()
+            .filter(entry -> entry.name().equals("capacity"))
+            .map(entry -> ShopParts.read(entry.say(), FormText.withUnit(typed, usualUnit()), units))
+            .findFirst()
+            .orElseThrow();
+    if (reading instanceof Reading.Good good) {
+      return good.si() > 0 ? OptionalDouble.of(good.si()) : OptionalDouble.empty();
+    }
+    complaints.add("Cooling unit: " + ((Reading.Bad) reading).sentence() + ", or nothing");
+    return OptionalDouble.empty();
+  }
+
   private void showUsual() {
     ShellSize usual = usual();
     length.setText(FormText.figure(Kind.LENGTH, usual.length(), units));
@@ -127,6 +157,7 @@ final class NewShopBox {
       figure("Height", Kind.LENGTH, withUnit(height, usual().height()), complaints),
       figure("Direction", Kind.ANGLE, String.valueOf(facing.getSelectedItem()), complaints)
     };
+    OptionalDouble cooling = unit(complaints);
     String place = String.valueOf(station.getSelectedItem());
     if (place.isBlank() || station.getSelectedItem() == null) {
       complaints.add("Weather: takes a place of the list or a station number.");
@@ -136,7 +167,8 @@ final class NewShopBox {
         ShellSize size = new ShellSize(figures[0], figures[1], figures[2], figures[3]);
         ShellPreset building = shells.get(shell.getSelectedIndex());
         return Optional.of(
-            StartShop.of(building, size, works.get(work.getSelectedIndex()), place, units));
+            StartShop.of(
+                building, size, works.get(work.getSelectedIndex()), place, cooling, units));
       } catch (IllegalArgumentException e) {
         complaints.add(
             "A building takes "

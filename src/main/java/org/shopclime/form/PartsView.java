@@ -2,6 +2,7 @@ package org.shopclime.form;
 
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.List;
@@ -17,6 +18,7 @@ import javax.swing.JTree;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
+import javax.swing.TransferHandler;
 import javax.swing.tree.DefaultMutableTreeNode;
 import javax.swing.tree.DefaultTreeCellRenderer;
 import javax.swing.tree.DefaultTreeModel;
@@ -54,7 +56,7 @@ final class PartsView {
       new JPanel(
           new MigLayout("insets 8 8 8 4, fill, wrap 1, gap 4 6", "[grow,fill]", "[][grow,fill][]"));
   private final DefaultTreeModel model = new DefaultTreeModel(new DefaultMutableTreeNode());
-  private final JTree tree = new JTree(model);
+  private final JTree tree = new NarrowTree(model);
   private final JButton add = new JButton("Add \u25BE");
   private final JButton duplicate = new JButton("Duplicate");
   private final JButton remove = new JButton("Remove");
@@ -105,6 +107,30 @@ final class PartsView {
     panel.add(add, "split 3, growx, wmin pref");
     panel.add(duplicate, "growx, wmin pref");
     panel.add(remove, "growx, wmin pref");
+  }
+
+  /** A tree as wide as its place; what is cut off there is told at the pointer. */
+  private static final class NarrowTree extends JTree {
+
+    private static final long serialVersionUID = 1L;
+
+    NarrowTree(DefaultTreeModel model) {
+      super(model);
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+
+    @Override
+    public String getToolTipText(MouseEvent event) {
+      TreePath at = getPathForLocation(event.getX(), event.getY());
+      Rectangle row = at == null ? null : getPathBounds(at);
+      return row == null || row.x + row.width <= getWidth()
+          ? null
+          : String.valueOf(at.getLastPathComponent());
+    }
   }
 
   private void on(String key, Runnable action) {
@@ -255,6 +281,11 @@ final class PartsView {
       items.add(item);
     }
     return items;
+  }
+
+  /** Files dropped on the tree are taken, too. */
+  void take(TransferHandler files) {
+    tree.setTransferHandler(files);
   }
 
   void focus() {

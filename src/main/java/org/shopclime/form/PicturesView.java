@@ -39,8 +39,9 @@ final class PicturesView {
   private final TableView changes =
       new TableView(
           "table.changes",
-          "What one change at a time would do. Hottest: the warmest working hour. Heat: what must"
-              + " be taken out at the worst hour. Size: the smallest unit that holds.");
+          "What one change at a time would do, the best first. Heat: what is to be taken out at the"
+              + " worst hour, moisture included. Inside: the warmest working hour. Would hold: the"
+              + " smallest usual size that does. Changes do not simply add up.");
   private final ChartPanel matrix =
       chart("chart.scenarios", "Which size holds at which work and on which day");
   private final TableView scenarios =
@@ -166,7 +167,7 @@ final class PicturesView {
         });
     panel.setMinimumSize(new Dimension(0, 0));
     panel.setPreferredSize(new Dimension(Look.scaled(460), Look.scaled(230)));
-    panel.setPopupMenu(null);
+    panel.setPopupMenu(PictureMenu.of(panel));
     panel.setMouseZoomable(false);
     panel.setFocusable(false);
     return panel;

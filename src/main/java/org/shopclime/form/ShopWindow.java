@@ -2,6 +2,7 @@ package org.shopclime.form;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
@@ -22,6 +23,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
+import net.miginfocom.swing.MigLayout;
 import org.shopclime.climate.Climates;
 import org.shopclime.climate.Station;
 import org.shopclime.climate.StationClimate;
@@ -38,7 +40,9 @@ public final class ShopWindow {
 
   private static final ShopPath STATION = ShopPath.parse("place.station");
   private static final int WIDTH = 1340;
-  private static final int HEIGHT = 740;
+  private static final int HEIGHT = 800;
+  private static final int LEAST_WIDTH = 640;
+  private static final int LEAST_HEIGHT = 420;
 
   private final JFrame frame = new JFrame();
   private final ShopSession session;
@@ -54,6 +58,7 @@ public final class ShopWindow {
   private final Filing filing;
   private final Outlet outlet;
   private final Questions questions;
+  private final Welcome welcome;
 
   private KnownNames names = KnownNames.withoutStations();
   private UnitSystem units;
@@ -96,6 +101,8 @@ public final class ShopWindow {
     this.air = new AirDesk(answering, answers.pictures().compressor());
     this.filing = new Filing(session, questions, settings, answering, this::another);
     this.outlet = new Outlet(questions, status);
+    this.welcome =
+        new Welcome(first.name(), () -> act(ShopMenu.Deed.NEW), () -> act(ShopMenu.Deed.OPEN));
     build();
     show();
     ask();
@@ -128,7 +135,14 @@ public final class ShopWindow {
 
   private void build() {
     JPanel content = new JPanel(new BorderLayout());
-    content.add(answers.top().component(), BorderLayout.NORTH);
+    JPanel head =
+        new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    head.add(answers.top().component(), "growx, wmin 0");
+    head.add(welcome.component(), "growx, wmin 0");
+    if (session.file().isPresent()) {
+      welcome.leave();
+    }
+    content.add(head, BorderLayout.NORTH);
     content.add(middle.component(), BorderLayout.CENTER);
     content.add(status.component(), BorderLayout.SOUTH);
     frame.setContentPane(content);
@@ -152,8 +166,17 @@ public final class ShopWindow {
     Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
     frame.setSize(
         Math.min(Look.scaled(WIDTH), screen.width), Math.min(Look.scaled(HEIGHT), screen.height));
-    frame.setMinimumSize(new Dimension(Math.min(640, screen.width), Math.min(420, screen.height)));
+    frame.setMinimumSize(
+        new Dimension(Math.min(LEAST_WIDTH, screen.width), Math.min(LEAST_HEIGHT, screen.height)));
     frame.setLocationRelativeTo(null);
+    settings
+        .window()
+        .map(kept -> kept.intersection(screen))
+        .filter(kept -> kept.width >= LEAST_WIDTH && kept.height >= LEAST_HEIGHT)
+        .ifPresent(frame::setBounds);
+    DroppedFile dropped = new DroppedFile(filing::open);
+    frame.setTransferHandler(dropped);
+    parts.take(dropped);
     frame.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -247,6 +270,7 @@ public final class ShopWindow {
 
   /** Another shop is on the desk, or the same was saved. */
   private void another() {
+    welcome.leave();
     if (!asked.equals(Optional.of(session.now()))) {
       problems = Map.of();
       select(selected);
@@ -355,6 +379,9 @@ public final class ShopWindow {
   }
 
   void close() {
+    if (frame.getExtendedState() == Frame.NORMAL) {
+      settings.keepWindow(frame.getBounds());
+    }
     asking.cancel();
     air.age("");
     filing.close();

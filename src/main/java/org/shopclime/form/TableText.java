@@ -3,8 +3,6 @@ package org.shopclime.form;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.shopclime.load.Line;
 import org.shopclime.load.RoomLoad;
 import org.shopclime.plan.Change;
@@ -13,6 +11,7 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.report.ChangeTable;
 
 /** The two tables of the form, as text. */
 final class TableText {
@@ -30,6 +29,14 @@ final class TableText {
     Table {
       heads = List.copyOf(heads);
       rows = List.copyOf(rows);
+    }
+
+    /** Heads and rows as a spreadsheet takes them: a tab between the texts of a line. */
+    String asTabbed() {
+      StringBuilder text = new StringBuilder();
+      text.append(String.join("\t", heads).replace('\n', ' ')).append('\n');
+      rows.forEach(row -> text.append(String.join("\t", row)).append('\n'));
+      return text.toString();
     }
   }
 
@@ -97,53 +104,17 @@ final class TableText {
     return line.sensible().at(hour) + line.latent().at(hour);
   }
 
-  /** What one change at a time would do. */
+  /** What one change at a time would do, the one that helps most first, as in the report. */
   static Table changes(SizeAnswer answer, UnitSystem units) {
-    boolean unit = answer.unit().isPresent();
     List<List<String>> rows = new ArrayList<>();
-    double now = 0;
-    int hour = answer.core().load().peakHour();
-    now += answer.core().load().total().at(hour);
-    rows.add(
-        row(
-            "As it is",
-            answer.core().indoorPeak(),
-            now,
-            answer.recommended(),
-            unit ? answer.core().unit().map(day -> day.holds()) : Optional.empty(),
-            units));
-    for (Change change : answer.changes()) {
-      rows.add(
-          row(
-              FormText.capital(change.name()),
-              change.indoorPeak(),
-              change.peakSensible() + change.peakLatent(),
-              change.recommended(),
-              unit ? Optional.of(change.holds()) : Optional.empty(),
-              units));
+    rows.add(ChangeTable.asItIs(answer, units));
+    for (Change change : ChangeTable.sorted(answer)) {
+      List<String> row = new ArrayList<>(ChangeTable.row(answer, change, units));
+      row.set(0, FormText.capital(row.get(0)));
+      rows.add(row);
     }
     return new Table(
-        List.of(
-            "Change",
-            head("Hottest", Kind.TEMPERATURE, units),
-            head("Heat", Kind.POWER, units),
-            head("Size", Kind.POWER, units),
-            "Yours\nholds"),
+        List.of("Change", head("More or less heat", Kind.POWER, units), "Inside", "Would hold"),
         rows);
-  }
-
-  private static List<String> row(
-      String name,
-      double peak,
-      double load,
-      OptionalDouble size,
-      Optional<Boolean> holds,
-      UnitSystem units) {
-    return List.of(
-        name,
-        bare(Kind.TEMPERATURE, peak, units),
-        bare(Kind.POWER, load, units),
-        size.isPresent() ? bare(Kind.POWER, size.getAsDouble(), units) : "none",
-        holds.map(yes -> yes ? "yes" : "no").orElse("no unit"));
   }
 }

@@ -2,13 +2,17 @@ package org.shopclime.form;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -28,6 +32,7 @@ final class TableView {
       new JPanel(new MigLayout("insets 8, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
   private final JTable table;
   private final JScrollPane scroll;
+  private TableText.Table shown = new TableText.Table(List.of(), List.of());
   private boolean isWhole;
 
   TableView(String name, String meaning) {
@@ -43,6 +48,16 @@ final class TableView {
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table.setFillsViewportHeight(true);
     table.getTableHeader().setReorderingAllowed(false);
+    JMenuItem copy = new JMenuItem("Copy table", 'C');
+    copy.addActionListener(
+        event ->
+            Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(new StringSelection(shown.asTabbed()), null));
+    JPopupMenu menu = new JPopupMenu();
+    menu.setName(name + ".menu");
+    menu.add(copy);
+    table.setComponentPopupMenu(menu);
     JTextArea text = Look.wrapped(meaning);
     text.setName(name + ".meaning");
     Look.letters(text, 0.95, "Shopclime.quiet");
@@ -76,6 +91,7 @@ final class TableView {
   }
 
   void show(TableText.Table text) {
+    shown = text;
     Object[][] rows = text.rows().stream().map(List::toArray).toArray(Object[][]::new);
     Object[] heads =
         text.heads().stream()

@@ -152,7 +152,7 @@ interface Wording {
                     Read.refused(
                         (text.isBlank() ? "found nothing" : "found \"" + text.strip() + "\"")
                             + "; takes "
-                            + ScheduleText.TAKES));
+                            + ScheduleText.takes(text)));
       }
     };
   }

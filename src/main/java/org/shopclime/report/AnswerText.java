@@ -75,6 +75,31 @@ public final class AnswerText {
   }
 
   /**
+   * What the range in the sentence stands for, and what would narrow it.
+   *
+   * @param answer the whole answer
+   * @param units system of units to show
+   * @return such as "79–89 °F because not everything is known; …"; empty without a range
+   */
+  public static String range(SizeAnswer answer, UnitSystem units) {
+    String range = Shown.range(answer.band().low(), answer.band().high(), units);
+    if (!range.contains("–") || nothingAsked(answer.core())) {
+      return "";
+    }
+    return answer
+        .band()
+        .decidedBy()
+        .map(
+            what ->
+                range
+                    + " because not everything is known; what would narrow it most: "
+                    + Character.toLowerCase(what.charAt(0))
+                    + Shown.line(what.substring(1))
+                    + ".")
+        .orElse("");
+  }
+
+  /**
    * The verdict in two or three words, for a heading.
    *
    * @param answer the whole answer

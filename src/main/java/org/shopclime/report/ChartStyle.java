@@ -44,9 +44,14 @@ final class ChartStyle {
 
   /** Whole numbers in groups of three, those below nothing with a minus, in every country. */
   static NumberFormat whole() {
+    return figures("#,##0");
+  }
+
+  /** Figures of a pattern, those below nothing with a minus, in every country. */
+  static NumberFormat figures(String pattern) {
     DecimalFormatSymbols signs = DecimalFormatSymbols.getInstance(Locale.US);
     signs.setMinusSign('−');
-    return new DecimalFormat("#,##0", signs);
+    return new DecimalFormat(pattern, signs);
   }
 
   static void axis(Axis axis, ChartLook look) {

@@ -3,7 +3,6 @@ package org.shopclime.report;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Line2D;
-import java.text.DecimalFormat;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
@@ -91,7 +90,7 @@ public final class HabitChart {
   private XYPlot panel(HabitYear year) {
     XYPlot plot = ClimateChart.panel(text.name(year.habit()), look);
     ((NumberAxis) plot.getRangeAxis())
-        .setNumberFormatOverride(new DecimalFormat("#,##0 " + Shown.temperatureUnit(units)));
+        .setNumberFormatOverride(ChartStyle.figures("#,##0 " + Shown.temperatureUnit(units)));
     work(plot, year);
     boolean first = legend.getItemCount() == 0;
     Stroke solid = ChartStyle.line(THICK);

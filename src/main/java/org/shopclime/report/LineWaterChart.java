@@ -1,7 +1,6 @@
 package org.shopclime.report;
 
 import java.awt.Color;
-import java.text.DecimalFormat;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -53,7 +52,7 @@ public final class LineWaterChart {
     names.setUpperMargin(0.01);
     NumberAxis water = new NumberAxis("Water of the day, " + AirTable.drainUnit(units));
     ChartStyle.axis(water, look);
-    water.setNumberFormatOverride(new DecimalFormat("0.#"));
+    water.setNumberFormatOverride(ChartStyle.figures("0.#"));
     CategoryPlot plot = new CategoryPlot(dataset(changes, units), names, water, bars);
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);

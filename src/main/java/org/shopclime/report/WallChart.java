@@ -3,7 +3,6 @@ package org.shopclime.report;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
-import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
@@ -97,10 +96,11 @@ public final class WallChart {
                 + " (layers to scale, thin ones widened)");
     ChartStyle.axis(depth, look);
     depth.setRange(-AIR * width, (1 + AIR) * width);
-    depth.setNumberFormatOverride(new DecimalFormat("0.#"));
+    depth.setNumberFormatOverride(ChartStyle.figures("0.#"));
     NumberAxis degrees =
         new NumberAxis("Temperature and dew point, " + Shown.temperatureUnit(units));
     ChartStyle.axis(degrees, look);
+    degrees.setNumberFormatOverride(ChartStyle.figures("#,##0.#"));
     XYSeries temperature = new XYSeries("Temperature");
     XYSeries dewPoint = new XYSeries("Dew point of the air in the wall");
     XYSeries rings = new XYSeries("Dew point reached: water falls out");

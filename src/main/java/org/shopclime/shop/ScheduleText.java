@@ -29,6 +29,14 @@ public final class ScheduleText {
   private static final Pattern PERIOD =
       Pattern.compile("(\\d{1,2})(?::(\\d{2}))?\\s*-\\s*(\\d{1,2})(?::(\\d{2}))?(?:\\s+(\\S.*))?");
 
+  /** A time as Americans say it: "8am", "12:30 p.m.". */
+  private static final Pattern HALF_DAY =
+      Pattern.compile(
+          "\\b(\\d{1,2})(?::(\\d{2}))?\\s*([ap])\\.?m\\b\\.?", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern TO =
+      Pattern.compile("(?<=[\\da-z])\\s+(?:to|until)\\s+(?=[\\da-z])", Pattern.CASE_INSENSITIVE);
+
   private static final int DAY = 24 * 60;
 
   private ScheduleText() {}
@@ -40,7 +48,7 @@ public final class ScheduleText {
    * @return the schedule, or nothing if the text is none
    */
   public static Optional<Schedule> read(String text) {
-    String plain = text.strip().replace('\u2013', '-');
+    String plain = plain(text);
     Schedule named =
         switch (plain.toLowerCase(Locale.ROOT)) {
           case "always" -> always();
@@ -65,6 +73,58 @@ public final class ScheduleText {
       periods.add(period.get());
     }
     return days.isEmpty() ? Optional.empty() : Optional.of(new Schedule(false, days, periods));
+  }
+
+  /**
+   * What is wrong with a text that is no schedule, as far as it can be told.
+   *
+   * @param text text that {@link #read} does not take
+   * @return what is taken: {@link #TAKES}, or what was missed in a text that is nearly one
+   */
+  public static String takes(String text) {
+    String plain = plain(text);
+    Matcher times =
+        Pattern.compile("(\\d{1,2})(?::(\\d{2}))?\\s*-\\s*(\\d{1,2})(?::(\\d{2}))?").matcher(plain);
+    if (!times.find()) {
+      return TAKES;
+    }
+    int start = minute(times.group(1), times.group(2));
+    int end = minute(times.group(3), times.group(4));
+    if (start < 0 || end < 0 || start > DAY || end > DAY) {
+      return "times from 0:00 to 24:00, such as \"Mon-Fri 8:00-17:00\"";
+    }
+    if (end <= start) {
+      return "periods that end after they begin, on the same day; for work past midnight two of"
+          + " them, such as \"daily 0:00-2:00, 18:00-24:00\"; for an afternoon \"13:00-17:00\" or"
+          + " \"1 pm-5 pm\"";
+    }
+    return times.start() == 0
+        ? "the days before the times, such as \"Mon-Fri " + times.group() + "\""
+        : TAKES;
+  }
+
+  /** With a hyphen between times, and those of half a day as hours from 0 to 24. */
+  private static String plain(String text) {
+    String joined =
+        TO.matcher(text.strip().replace('\u2013', '-').replace('\u2212', '-')).replaceAll("-");
+    return HALF_DAY
+        .matcher(joined)
+        .replaceAll(
+            time -> {
+              int hour = Integer.parseInt(time.group(1));
+              if (hour < 1 || hour > 12) {
+                return Matcher.quoteReplacement(time.group());
+              }
+              boolean late = time.group(3).equalsIgnoreCase("p");
+              String minutes = time.group(2) == null ? "00" : time.group(2);
+              // midnight that ends a day is its hour 24
+              boolean midnight = !late && hour == 12 && ends(joined, time.start());
+              return (midnight ? 24 : hour % 12 + (late ? 12 : 0)) + ":" + minutes;
+            });
+  }
+
+  private static boolean ends(String text, int at) {
+    return text.substring(0, at).stripTrailing().endsWith("-");
   }
 
   /**

@@ -126,8 +126,12 @@ public final class ShopCheck {
   private void place(Stations stations) {
     String station = shop.place().station();
     if (!stations.known().test(station)) {
-      String nearest = BriefText.quoted(stations.nearest().apply(station));
-      String takes = "a station of the climate tables by number or name; nearest: " + nearest;
+      List<String> alike = stations.nearest().apply(station);
+      String nearest =
+          alike.isEmpty()
+              ? ", such as \"722230\" or \"Mobile\"; the verb places finds them by town or point"
+              : "; nearest: " + BriefText.quoted(alike);
+      String takes = "a station of the climate tables by number or name" + nearest;
       problems.add(new Problem("place.station", "\"" + station + "\"", takes));
     }
     Schedule hours = shop.work().hours();

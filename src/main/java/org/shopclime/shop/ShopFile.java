@@ -17,6 +17,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -55,7 +56,7 @@ public final class ShopFile {
     try {
       root = JsonTree.read(text.startsWith("\ufeff") ? text.substring(1) : text);
     } catch (JsonProcessingException e) {
-      return bad(damage(e));
+      return bad(other(text).orElseGet(() -> damage(e)));
     }
     if (!(root instanceof ObjectNode object)) {
       String found = root.isMissingNode() ? "nothing" : ShopReader.shown(root);
@@ -165,6 +166,30 @@ public final class ShopFile {
     return place.startsWith(found.path())
         || found.path().startsWith(around)
         || (found.path().endsWith(".behind") && unread.path().endsWith(".name"));
+  }
+
+  /** What a text is that was never a shop file. */
+  private static Optional<Problem> other(String text) {
+    String begin = text.startsWith("\ufeff") ? text.substring(1).strip() : text.strip();
+    if (begin.startsWith("//") || begin.startsWith("#") || begin.startsWith("/*")) {
+      return Optional.of(
+          new Problem("file", "a remark", "no remarks; the field \"note\" of the shop holds them"));
+    }
+    if (begin.matches("(?s)\\{\\s*[\u201c\u201d\u2018\u2019'].*")) {
+      return Optional.of(
+          new Problem(
+              "file", "curly or single quotes, as a word processor makes them", "plain \" quotes"));
+    }
+    if (begin.isEmpty() || "{[\"".indexOf(begin.charAt(0)) >= 0) {
+      return Optional.empty();
+    }
+    String first = begin.lines().findFirst().orElse("").strip();
+    String shown = first.substring(0, Math.min(first.length(), 40)).replaceAll("\\p{Cntrl}", " ");
+    return Optional.of(
+        new Problem(
+            "file",
+            "no JSON but a text that begins \"" + shown + "\"",
+            "a shop file, which begins with a curly bracket; the verb example prints one"));
   }
 
   private static Problem damage(JsonProcessingException e) {

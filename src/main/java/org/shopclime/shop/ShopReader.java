@@ -100,8 +100,9 @@ final class ShopReader {
       return node.asText().equals("-") ? "" : node.asText();
     }
     if (raw == Schedule.class) {
-      Optional<Schedule> schedule = ScheduleText.read(node.isTextual() ? node.asText() : "");
-      return schedule.isPresent() ? schedule.get() : bad(path, node, ScheduleText.TAKES, raw);
+      String text = node.isTextual() ? node.asText() : "";
+      Optional<Schedule> schedule = ScheduleText.read(text);
+      return schedule.isPresent() ? schedule.get() : bad(path, node, ScheduleText.takes(text), raw);
     }
     if (raw.isEnum()) {
       Optional<?> constant = Words.read(raw, node.isTextual() ? node.asText() : "");

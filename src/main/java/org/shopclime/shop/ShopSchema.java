@@ -182,7 +182,7 @@ public final class ShopSchema {
             + "."
             + (say.help().isEmpty() ? "" : " " + Help.in(say.help(), UnitSystem.INCH_POUND));
     if (raw == double.class || raw == Double.class || raw == Span.class) {
-      text += " Takes " + Bounds.takes(say, UnitSystem.INCH_POUND) + ".";
+      text += " Takes " + Bounds.takesExactly(say, UnitSystem.INCH_POUND) + ".";
     }
     if (raw == Schedule.class) {
       text += " Takes " + ScheduleText.TAKES + ".";

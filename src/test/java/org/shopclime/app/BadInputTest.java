@@ -156,4 +156,28 @@ class BadInputTest {
         "example: found \"a b\"; takes one of \"bare-studs\", \"insulated\","
             + " \"insulated-foam-door\", \"oven-day\", \"powder-day\"");
   }
+
+  /** Files of another kind are named as what they are. */
+  @Test
+  void whatIsNoShopFileIsNamed(@TempDir Path folder) throws IOException {
+    Path table = Files.writeString(folder.resolve("log.json"), "Date,Temp\n2026-07-01,96\n");
+    refused(
+        CommandsTest.run("size", table.toString()),
+        "file: found no JSON but a text that begins \"Date,Temp\"; takes a shop file, which begins"
+            + " with a curly bracket; the verb example prints one");
+    Path remark = Files.writeString(folder.resolve("remark.json"), "// my shop\n{}");
+    refused(
+        CommandsTest.run("size", remark.toString()),
+        "file: found a remark; takes no remarks; the field \"note\" of the shop holds them");
+    Path curly = Files.writeString(folder.resolve("curly.json"), "{\u201cshopclime\u201d: 1}");
+    refused(
+        CommandsTest.run("size", curly.toString()),
+        "file: found curly or single quotes, as a word processor makes them; takes plain \" quotes");
+    String unknown = Examples.text("insulated").replace("\"722230\"", "\"999999\"");
+    refused(
+        CommandsTest.run(
+            "size", Files.writeString(folder.resolve("unknown.json"), unknown).toString()),
+        "place.station: found \"999999\"; takes a station of the climate tables by number or name,"
+            + " such as \"722230\" or \"Mobile\"; the verb places finds them by town or point");
+  }
 }

@@ -117,6 +117,9 @@ class ClimatesTest {
     assertThat(climates.suggestions("Portland"))
         .extracting(one -> one.station().state())
         .containsOnly("ME", "OR");
+    assertThat(climates.suggestions("722231").get(0).station().id()).startsWith("72223");
+    assertThat(climates.suggestions("999999")).as("like no number").isEmpty();
+    assertThat(climates.suggestions(" ")).isEmpty();
     assertThat(climates.suggestions("AP")).hasSizeBetween(1, 5);
   }
 

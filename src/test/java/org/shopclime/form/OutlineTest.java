@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.shopclime.climate.Climates;
 import org.shopclime.quantity.UnitSystem;
@@ -92,7 +93,14 @@ class OutlineTest {
   void everyPresetMakesAShopWithoutProblems() {
     for (ShellPreset shell : ShellPresets.all()) {
       for (WorkPreset work : WorkPresets.all()) {
-        Shop made = StartShop.of(shell, shell.usual(), work, "722230", UnitSystem.SI);
+        Shop made =
+            StartShop.of(
+                shell,
+                shell.usual(),
+                work,
+                "722230",
+                OptionalDouble.of(StartShop.USUAL_UNIT),
+                UnitSystem.SI);
         assertThat(ShopCheck.check(made, Stations.any()).problems()).as(shell.name()).isEmpty();
         assertThat(made.units()).isEqualTo(UnitSystem.SI);
         assertThat(StartShop.assumptions(shell, work)).contains(shell.assumptions().get(0));

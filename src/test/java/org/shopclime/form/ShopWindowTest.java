@@ -6,9 +6,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -17,9 +21,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
+import javax.swing.JTextField;
 import javax.swing.RepaintManager;
+import javax.swing.TransferHandler;
+import org.jfree.chart.ChartPanel;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -470,12 +478,27 @@ class ShopWindowTest {
               ((javax.swing.JComboBox<?>) each).setSelectedItem("722230");
             } else if ("new.length".equals(each.getName())) {
               ((javax.swing.JTextField) each).setText("9");
+            } else if ("new.unit".equals(each.getName())) {
+              ((javax.swing.JTextField) each).setText("5275");
             }
           }
         });
     Shop made = Person.on(box::shop).orElseThrow();
     assertThat(made.place().station()).isEqualTo("722230");
+    assertThat(made.unit().orElseThrow().capacity()).as("W, as typed").isEqualTo(5275);
     assertThat(made.rooms().get(0).faces()).anyMatch(face -> Math.abs(face.width() - 9) < 1e-9);
+    JTextField unit =
+        Person.on(
+            () ->
+                Person.all((java.awt.Container) box.component()).stream()
+                    .filter(each -> "new.unit".equals(each.getName()))
+                    .map(JTextField.class::cast)
+                    .findFirst()
+                    .orElseThrow());
+    Person.onEventThread(() -> unit.setText("big"));
+    assertThat(Person.on(box::shop)).as("no word is a size").isEmpty();
+    Person.onEventThread(() -> unit.setText("none"));
+    assertThat(Person.on(box::shop).orElseThrow().unit()).isEmpty();
   }
 
   @Test
@@ -486,5 +509,80 @@ class ShopWindowTest {
     person.until("it is there", () -> person.window().session().now().equals(other));
     assertThat(Person.on(() -> person.frame().getTitle())).contains("Another");
     person.untilSettled();
+  }
+
+  /** Who opens the form for the first time is told that it shows an example. */
+  @Test
+  void anExampleIsCalledOneUntilAnotherShopIsThere() {
+    assertThat(person.text("welcome.words")).contains("example").contains(person.shop().name());
+    assertThat(Person.on(() -> person.find("welcome", Component.class).isVisible())).isTrue();
+    person.replies.made.add(SmallShop.shop().withName("Mine"));
+    person.click("welcome.new");
+    person.until("it is there", () -> person.window().session().now().name().equals("Mine"));
+    assertThat(Person.on(() -> person.find("welcome", Component.class).isVisible())).isFalse();
+    person.untilSettled();
+  }
+
+  @Test
+  void aFileCanBeDroppedOnTheWindow() throws IOException {
+    Path file = folder.resolve("dropped.json");
+    ShopFile.save(SmallShop.shop().withName("Dropped"), file);
+    Person.onEventThread(
+        () -> {
+          TransferHandler taker = person.frame().getTransferHandler();
+          Transferable files = dragged(DataFlavor.javaFileListFlavor, List.of(file.toFile()));
+          assertThat(taker.importData(new TransferHandler.TransferSupport(person.frame(), files)))
+              .isTrue();
+          Transferable words = dragged(DataFlavor.stringFlavor, "dropped.json");
+          assertThat(taker.importData(new TransferHandler.TransferSupport(person.frame(), words)))
+              .as("words are no file")
+              .isFalse();
+        });
+    person.until("it is open", () -> person.window().session().now().name().equals("Dropped"));
+    person.untilSettled();
+  }
+
+  private static Transferable dragged(DataFlavor flavor, Object what) {
+    return new Transferable() {
+      @Override
+      public DataFlavor[] getTransferDataFlavors() {
+        return new DataFlavor[] {flavor};
+      }
+
+      @Override
+      public boolean isDataFlavorSupported(DataFlavor asked) {
+        return flavor.equals(asked);
+      }
+
+      @Override
+      public Object getTransferData(DataFlavor asked) {
+        return what;
+      }
+    };
+  }
+
+  @Test
+  void theWindowComesBackWhereItWas() {
+    Rectangle place = new Rectangle(20, 30, 1010, 660);
+    Person.onEventThread(() -> person.frame().setBounds(place));
+    person.close();
+    FormSettings settings = new FormSettings(folder.resolve("settings"));
+    assertThat(settings.window()).contains(place);
+    settings.keepWindow(new Rectangle(-5000, -5000, 900, 700)); // on a screen that is gone
+    person = new Person(SmallShop.shop(), climates, answering, folder.resolve("settings"));
+    assertThat(Person.on(() -> person.frame().getX())).isNotNegative();
+    person.untilSettled();
+  }
+
+  @Test
+  void aPictureIsSavedSharp() throws IOException {
+    ChartPanel chart = person.find("chart.day", ChartPanel.class);
+    assertThat(Person.on(() -> chart.getPopupMenu().getComponentCount())).isEqualTo(2);
+    BufferedImage image =
+        ImageIO.read(new ByteArrayInputStream(Person.on(() -> PictureMenu.png(chart))));
+    assertThat(image.getWidth()).isGreaterThan(chart.getWidth());
+    assertThat(PictureMenu.named(Path.of("day"))).isEqualTo(Path.of("day.png"));
+    assertThat(PictureMenu.named(Path.of("v1.2"))).isEqualTo(Path.of("v1.2.png"));
+    assertThat(PictureMenu.named(Path.of("day.PNG"))).isEqualTo(Path.of("day.PNG"));
   }
 }

@@ -9,6 +9,8 @@ import org.shopclime.climate.Climates;
 import org.shopclime.load.Line;
 import org.shopclime.load.RoomLoad;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.Progress;
+import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Sizing;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.shop.Examples;
@@ -59,6 +61,26 @@ class TableTextTest {
             .flatMap(room -> room.lines().stream())
             .anyMatch(line -> line.sensible().at(core.load().peakHour()) < -1);
     assertThat(figures.stream().anyMatch(figure -> figure.startsWith("−"))).isEqualTo(below);
+  }
+
+  /** As in the report: the best first, whole degrees, more or less than now. */
+  @Test
+  void changesStandInTheOrderInWhichTheyHelp() {
+    SizeAnswer answer =
+        new Sizing(Examples.shop("insulated-foam-door"), Climates.load())
+            .answer(List.of(), Progress.silent());
+    TableText.Table table = TableText.changes(answer, UnitSystem.INCH_POUND);
+    assertThat(table.rows().get(0)).startsWith("As it is", "0");
+    assertThat(table.rows().get(1)).first().isEqualTo("Compressor out of the room");
+    assertThat(table.rows()).hasSize(answer.changes().size() + 1);
+    assertThat(table.rows()).allMatch(row -> row.get(2).matches("\\d+ °F"));
+    List<Double> inside =
+        table.rows().stream().skip(1).map(row -> figure(row.get(2).replace(" °F", ""))).toList();
+    assertThat(inside).isSorted();
+    assertThat(table.asTabbed().lines().toList())
+        .hasSize(table.rows().size() + 1)
+        .startsWith("Change\tMore or less heat BTU/h\tInside\tWould hold")
+        .contains(String.join("\t", table.rows().get(1)));
   }
 
   private static double figure(String text) {

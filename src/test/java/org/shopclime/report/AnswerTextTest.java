@@ -74,6 +74,15 @@ class AnswerTextTest {
   void driftsInTheAfternoon() {
     LivedDay day = day(hour -> hour < 14 ? 78 : 66 + hour, JUDGED, hour -> 1);
     SizeAnswer answer = withUnit(day, Verdict.DRIFTS, some(96), some(15000), band(81, 84));
+    assertThat(AnswerText.range(answer, UnitSystem.INCH_POUND))
+        .startsWith("81–84 °F because not everything is known; what would narrow it most: ")
+        .endsWith(".");
+    assertThat(
+            AnswerText.range(
+                withUnit(day, Verdict.DRIFTS, some(96), some(15000), band(81, 81.2)),
+                UnitSystem.INCH_POUND))
+        .as("nothing to tell")
+        .isEmpty();
     assertThat(sentence(answer))
         .isEqualTo(
             "Holds 78 °F until 2 pm, then drifts to 82 °F by 5 pm (81–84 °F) on a 100 °F day; keeps"

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.BeforeAll;
@@ -54,6 +55,10 @@ class WallChartTest {
     DampSpell spell = wet().worst().orElseThrow();
     JFreeChart chart = WallChart.of(path, spell, UnitSystem.INCH_POUND, ChartLook.light());
     XYDataset data = ((XYPlot) chart.getPlot()).getDataset();
+    NumberAxis depth = (NumberAxis) ((XYPlot) chart.getPlot()).getDomainAxis();
+    assertThat(depth.getNumberFormatOverride().format(-0.2)).as("a minus").isEqualTo("−0.2");
+    NumberAxis degrees = (NumberAxis) ((XYPlot) chart.getPlot()).getRangeAxis();
+    assertThat(degrees.getNumberFormatOverride().format(-10)).isEqualTo("−10");
     assertThat(data.getSeriesKey(0).toString()).isEqualTo("Temperature");
     assertThat(data.getItemCount(2)).as("rings").isEqualTo(1);
     // siding 0.437 in and OSB 0.437 in lie before the batts

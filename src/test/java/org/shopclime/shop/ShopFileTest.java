@@ -196,17 +196,17 @@ class ShopFileTest {
             width,
             "\"width\": \"24\"",
             "rooms[0].faces[0].width: found \"24\"; takes a length with its unit, such as \"8 ft\""
-                + " or \"2.4 m\", from 1.97 in to 656.17 ft"),
+                + " or \"2.4 m\", from 2 in to 650 ft"),
         arguments(
             width,
             "\"width\": 24",
             "rooms[0].faces[0].width: found 24; takes a length with its unit, such as \"8 ft\""
-                + " or \"2.4 m\", from 1.97 in to 656.17 ft"),
+                + " or \"2.4 m\", from 2 in to 650 ft"),
         arguments(
             width,
             "\"width\": \"-24 ft\"",
             "rooms[0].faces[0].width: found \"-24 ft\"; takes a length with its unit, such as"
-                + " \"8 ft\" or \"2.4 m\", from 1.97 in to 656.17 ft"),
+                + " \"8 ft\" or \"2.4 m\", from 2 in to 650 ft"),
         arguments(
             "\"typedPeak\": \"100 °F\"",
             "\"typedPeak\": \"100 ft\"",
@@ -261,9 +261,8 @@ class ShopFileTest {
         arguments(
             "Mon-Sat 8:00-12:00",
             "Mon-Sat 8:00-25:00",
-            "work.hours: found \"Mon-Sat 8:00-25:00, 13:00-17:00\"; takes \"always\", \"never\","
-                + " \"work\", or days and periods such as \"Mon-Fri 8:00-12:00, 13:00-17:00 50 %\""
-                + " or \"daily 9:00-10:00\""),
+            "work.hours: found \"Mon-Sat 8:00-25:00, 13:00-17:00\"; takes times from 0:00 to"
+                + " 24:00, such as \"Mon-Fri 8:00-17:00\""),
         arguments(
             "\"XPS foam 1 in\"",
             "\"XPS foam\"",
