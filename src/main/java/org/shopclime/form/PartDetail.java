@@ -41,6 +41,7 @@ final class PartDetail {
               () ->
                   unit.capacity() > 0
                       ? Quantities.show(Kind.POWER, unit.capacity(), units)
+                          + (unit.isAdjusted() ? " SACC" : "")
                       : "not set");
     }
     if (record instanceof Prices prices) {

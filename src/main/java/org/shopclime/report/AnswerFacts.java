@@ -107,8 +107,7 @@ final class AnswerFacts {
         .ifPresent(pads -> lines.add(PadsText.fact(pads, unit.day().trace(), units)));
     if (delivered > 0 && unit.rated() > 0) {
       lines.add(
-          "The label says "
-              + power(unit.rated())
+          PortableText.label(answer, units)
               + "; in that hour the unit can take out "
               + power(delivered)
               + ", of which "
@@ -137,6 +136,7 @@ final class AnswerFacts {
               + power(answer.recommended().getAsDouble())
               + ".");
     }
+    PortableText.sizes(answer, units).ifPresent(lines::add);
   }
 
   private String starts(LivedDay.Starts most) {

@@ -228,11 +228,14 @@ final class Assumptions {
         + Words.of(unit.kind())
         + "): "
         + Shown.power(unit.capacity(), units)
+        + (unit.isAdjusted() ? " (SACC)" : "")
         + " and "
         + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)
         + " ("
         + Words.of(unit.label())
-        + ") on the label; "
+        + ") on the label"
+        + (unit.isAdjusted() ? ", taken as a machine of " + PortableText.machine(unit, units) : "")
+        + "; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."
         + height()

@@ -15,6 +15,7 @@ import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
 import org.shopclime.plan.FanAnswer;
 import org.shopclime.plan.PadsAnswer;
+import org.shopclime.plan.PortableAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -216,6 +217,16 @@ public final class SizeJson {
         .ifPresentOrElse(fan -> fan(unit, fan), () -> unit.putNull("fan"));
     PadsAnswer.of(answer.shop(), core)
         .ifPresentOrElse(pads -> pads(unit, pads), () -> unit.putNull("pads"));
+    PortableAnswer.of(answer)
+        .ifPresentOrElse(
+            told ->
+                unit.putObject("portable")
+                    .put("saccBtuh", heat(told.adjusted()))
+                    .put("saccTyped", told.typed())
+                    .put("machineBtuh", heat(told.machine()))
+                    .put("machineEerBtuPerWh", rounded(told.eer() * Units.btuh(1), DECIMALS))
+                    .put("recommendedSaccBtuh", rounded(told.recommended(), Units::btuh)),
+            () -> unit.putNull("portable"));
   }
 
   private static void dust(ObjectNode unit, DustAnswer dust) {

@@ -34,6 +34,7 @@ public final class Words {
           Map.entry(Improvement.CEILING_FILLED, "ceiling filled to R-30"),
           Map.entry(Improvement.COMPRESSOR_OUT, "compressor out of the room"),
           Map.entry(Gain.Lamp.LED, "LED"),
+          Map.entry(CapacityLabel.SACC, "SACC"),
           Map.entry(EfficiencyLabel.EER, "EER"),
           Map.entry(EfficiencyLabel.CEER, "CEER"),
           Map.entry(EfficiencyLabel.SEER2, "SEER2"),
