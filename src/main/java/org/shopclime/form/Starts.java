@@ -20,6 +20,7 @@ import org.shopclime.shop.BuildLayer;
 import org.shopclime.shop.Contents;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
 import org.shopclime.shop.DoorType;
 import org.shopclime.shop.Drier;
 import org.shopclime.shop.EfficiencyLabel;
@@ -339,6 +340,7 @@ final class Starts {
         Seal.WORN,
         0,
         ScheduleText.work(),
+        DoorScreen.NOTHING,
         Span.known(0.6));
   }
 

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.shopclime.climate.HotDay;
+import org.shopclime.leakage.DoorExchange;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
@@ -89,6 +92,7 @@ final class Assumptions {
     for (Room room : shop.rooms()) {
       for (Face face : room.faces()) {
         face.passage().ifPresent(way -> lines.add(passage(way, room.name(), face.behind())));
+        face.doors().forEach(door -> screen(lines, door));
       }
     }
     shop.unit().ifPresent(unit -> lines.add(unit(unit)));
@@ -174,6 +178,27 @@ final class Assumptions {
                 + " humidity"
             : "left to itself";
     return Shown.line(room.name()) + ": " + held + "; leaks: " + leakage(room.leakage()) + ".";
+  }
+
+  private static void screen(List<String> lines, Door door) {
+    if (door.openMinutes() == 0 || door.screen() == DoorScreen.NOTHING) {
+      return;
+    }
+    boolean strips = door.screen() == DoorScreen.STRIPS;
+    double stopped =
+        (strips ? DoorExchange.Protection.STRIP_CURTAIN : DoorExchange.Protection.AIR_CURTAIN)
+            .stopped();
+    lines.add(
+        Shown.line(door.name())
+            + ", "
+            + Words.of(door.screen())
+            + " in the open doorway: "
+            + Shown.percent(stopped)
+            + (strips
+                ? " of the air that would change places is held back, as measured with whole strips"
+                    + " hanging closed; parted or worn ones hold back much less."
+                : " of the air that warmth would move through is held back, as measured with a well-set"
+                    + " fan (50 to 80 %); nothing of what wind drives through."));
   }
 
   private String passage(Passage way, String here, String behind) {

@@ -31,6 +31,7 @@ public final class Words {
           Map.entry(Improvement.HALF_INCH_IN_DOORS, "1/2 in foam in the doors"),
           Map.entry(Improvement.INCH_IN_DOORS, "1 in foam in the doors"),
           Map.entry(Improvement.INCH_AND_HALF_IN_DOORS, "1 1/2 in foam in the doors"),
+          Map.entry(Improvement.STRIPS_IN_OPEN_DOOR, "strips in the open door"),
           Map.entry(Improvement.CEILING_FILLED, "ceiling filled to R-30"),
           Map.entry(Improvement.COMPRESSOR_OUT, "compressor out of the room"),
           Map.entry(Gain.Lamp.LED, "LED"),
