@@ -46,6 +46,7 @@ final class AnswerFacts {
       band(lines);
       core.unit().ifPresent(unit -> lines.add(without()));
       answer.unit().ifPresent(unit -> unit(lines, unit));
+      FloorAreaGuide.of(answer).map(guide -> guide.fact(answer, units)).ifPresent(lines::add);
       new WorkerText(answer).fact(units).ifPresent(lines::add);
       DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }

@@ -35,6 +35,13 @@ public final class SizeFigures {
         .ifPresent(
             size -> rows.power("unit.recommendedBtuh", "Smallest usual size that holds", size));
     portable.ifPresent(told -> portable(rows, told));
+    FloorAreaGuide.of(answer)
+        .ifPresent(
+            guide ->
+                rows.power(
+                    "unit.guideByFloorAreaBtuh",
+                    "What the published guide by floor area says, work and walls unseen",
+                    guide.usual()));
     peak(rows, answer.core());
     LivedDay without = answer.core().without();
     rows.temperature(

@@ -193,6 +193,12 @@ public final class SizeJson {
             "limitReason",
             answer.unit().map(own -> own.limitReason().orElse(null)).orElse(reason(answer)))
         .put("recommendedBtuh", rounded(answer.recommended(), Units::btuh));
+    FloorAreaGuide.of(answer)
+        .ifPresentOrElse(
+            guide ->
+                unit.put("guideByFloorAreaBtuh", heat(guide.usual()))
+                    .put("guideByFloorAreaSunnyBtuh", heat(guide.sunny())),
+            () -> unit.putNull("guideByFloorAreaBtuh").putNull("guideByFloorAreaSunnyBtuh"));
     answer
         .unit()
         .flatMap(UnitAnswer::pullDown)
