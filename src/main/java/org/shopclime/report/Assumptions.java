@@ -11,11 +11,14 @@ import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.quantity.Units;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
 import org.shopclime.shop.DoorScreen;
+import org.shopclime.shop.Duct;
 import org.shopclime.shop.Face;
+import org.shopclime.shop.Fan;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Pads;
@@ -88,6 +91,7 @@ final class Assumptions {
     lines.add(work());
     for (Room room : shop.rooms()) {
       lines.add(room(room));
+      room.fans().forEach(fan -> fan.duct().ifPresent(duct -> lines.add(duct(fan, duct))));
     }
     for (Room room : shop.rooms()) {
       for (Face face : room.faces()) {
@@ -178,6 +182,27 @@ final class Assumptions {
                 + " humidity"
             : "left to itself";
     return Shown.line(room.name()) + ": " + held + "; leaks: " + leakage(room.leakage()) + ".";
+  }
+
+  private String duct(Fan fan, Duct duct) {
+    return Shown.line(fan.name())
+        + ": "
+        + Quantities.show(Kind.AIR_FLOW, fan.moved(), units)
+        + " by its duct of "
+        + Quantities.show(Kind.LENGTH, duct.diameter(), units)
+        + " with air at "
+        + velocity(duct.velocity(fan.use()))
+        + (duct.velocity().isPresent()
+            ? ", as you typed."
+            : ", which keeps such a duct clean (ACGIH); a clogged filter halves it, and the figure on"
+                + " a collector is for no duct at all.");
+  }
+
+  /** Air in ducts is told in feet a minute. */
+  private String velocity(double metresPerSecond) {
+    return units == UnitSystem.SI
+        ? Quantities.show(Kind.SPEED, metresPerSecond, units)
+        : Shown.grouped(Math.round(60 * Units.feet(metresPerSecond))) + " ft/min";
   }
 
   private static void screen(List<String> lines, Door door) {

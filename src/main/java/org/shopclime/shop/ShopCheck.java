@@ -264,6 +264,14 @@ public final class ShopCheck {
       String takes = "\"out\": fumes and vapor are not returned to a room";
       problems.add(new Problem(path + ".way", "\"filtered return\" of fumes", takes));
     }
+    if (fan.duct().isPresent() && fan.flow() > 0) {
+      String found =
+          "a duct beside an air flow of " + Quantities.show(Kind.AIR_FLOW, fan.flow(), units);
+      problems.add(new Problem(path + ".duct", found, "one of the two: the flow, or its duct"));
+    } else if (fan.duct().isEmpty() && fan.flow() == 0) {
+      String takes = "an air flow such as \"600 cfm\", or {\"diameter\": \"6 in\"} as its duct";
+      problems.add(new Problem(path + ".flow", "nothing", takes));
+    }
     if (fan.way() != FanWay.OUT && fan.ledToHood() > 0) {
       String text = "has no effect: only a fan that blows out has make-up air led to its hood";
       warnings.add(new Warning(path + ".ledToHood", text));
