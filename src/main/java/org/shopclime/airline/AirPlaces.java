@@ -236,7 +236,7 @@ public final class AirPlaces {
     for (Fan fan : asked.shop().rooms().get(asked.room()).fans()) {
       if (fan.way() != FanWay.BALANCED) {
         AirStream.Way way = fan.way() == FanWay.OUT ? AirStream.Way.OUT : AirStream.Way.IN;
-        running.add(new AirStream(AirStream.Use.OTHER, way, fan.flow(), 0, 60));
+        running.add(new AirStream(AirStream.Use.OTHER, way, fan.moved(), 0, 60));
       }
     }
     running.add(AirStream.out(AirStream.Use.CLOSET_FAN, through, 60));

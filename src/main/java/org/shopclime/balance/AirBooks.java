@@ -115,7 +115,7 @@ public final class AirBooks {
             cost(mass[air.leakage().index()], hour)));
     for (int i = 0; i < air.fans().size(); i++) {
       Fan fan = air.fans().get(i).fan();
-      double moved = fan.flow() * runs.get(i).mean(first, DaySlots.PER_HOUR);
+      double moved = fan.moved() * runs.get(i).mean(first, DaySlots.PER_HOUR);
       double exchanged = fan.exchanged() * runs.get(i).mean(first, DaySlots.PER_HOUR);
       boolean out = fan.way() == FanWay.OUT;
       paths.add(
@@ -202,7 +202,7 @@ public final class AirBooks {
             new AirStream(
                 AirStream.Use.OTHER,
                 fan.way() == FanWay.OUT ? AirStream.Way.OUT : AirStream.Way.IN,
-                fan.flow() * part,
+                fan.moved() * part,
                 fan.ledToHood(),
                 60));
       }

@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import org.shopclime.leakage.BlowerDoor;
 import org.shopclime.leakage.DoorCrack;
+import org.shopclime.leakage.DoorExchange;
 import org.shopclime.leakage.Tightness;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanUse;
@@ -65,11 +67,20 @@ final class AirPaths {
                   door.width(),
                   door.height(),
                   door.openMinutes(),
-                  door.openWhen()));
+                  door.openWhen(),
+                  protection(door.screen())));
         }
       }
     }
     return new RoomAir(leaks, area, constant, List.copyOf(fans), List.copyOf(doors));
+  }
+
+  private static DoorExchange.Protection protection(DoorScreen screen) {
+    return switch (screen) {
+      case NOTHING -> DoorExchange.Protection.NONE;
+      case STRIPS -> DoorExchange.Protection.STRIP_CURTAIN;
+      case AIR_DOOR -> DoorExchange.Protection.AIR_CURTAIN;
+    };
   }
 
   /** The fan that draws air through an oven. */

@@ -3,7 +3,9 @@ package org.shopclime.balance;
 import java.util.List;
 import java.util.Optional;
 import org.shopclime.envelope.Layer;
+import org.shopclime.envelope.RetarderClass;
 import org.shopclime.envelope.SlicedWall;
+import org.shopclime.envelope.Vapour;
 import org.shopclime.envelope.WaterYear;
 
 /**
@@ -74,6 +76,51 @@ public record DampPath(
   public String innerLayer(int plane) {
     int layer = wall().planes().get(plane).inner();
     return layer >= layers.size() ? "" : layers.get(layer).name();
+  }
+
+  /** Resistance from which a layer is insulation and no lining, m²·K/W. */
+  private static final double INSULATION = 0.2;
+
+  /**
+   * What lines the room side.
+   *
+   * @param layer name of the layer that holds vapour back most
+   * @param perms its permeance, perm (grains an hour through 1 ft² for 1 inHg)
+   * @param retarderClass "I", "II" or "III" by {@link RetarderClass}; empty above 10 perms
+   */
+  public record Lining(String layer, double perms, String retarderClass) {
+
+    private static Lining of(Layer layer) {
+      double permeance = Vapour.permeance(layer.vapour().getAsDouble());
+      RetarderClass of = RetarderClass.of(permeance);
+      return new Lining(
+          layer.name(), permeance / Vapour.PERM, of == RetarderClass.OPEN ? "" : of.name());
+    }
+  }
+
+  /**
+   * Of the layers before the insulation, seen from the held room, the one that holds vapour back
+   * most; the insulation itself where nothing lines it.
+   *
+   * @return nothing where no layer tells how it resists vapour
+   */
+  public Optional<Lining> lining() {
+    Optional<Layer> most = Optional.empty();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(heldInside ? layers.size() - 1 - i : i);
+      boolean insulates = layer.resistance() > INSULATION;
+      if (insulates && most.isPresent()) {
+        break;
+      }
+      double air = layer.vapour().orElse(0);
+      if (air > most.map(each -> each.vapour().getAsDouble()).orElse(0.0)) {
+        most = Optional.of(layer);
+      }
+      if (insulates) {
+        break;
+      }
+    }
+    return most.map(Lining::of);
   }
 
   private SlicedWall wall() {

@@ -3,6 +3,7 @@ package org.shopclime.balance;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.shopclime.leakage.DoorExchange;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.Gain;
 import org.shopclime.shop.Schedule;
@@ -50,7 +51,13 @@ record RoomAir(
    * @param height m
    * @param secondsPerHour time open in an hour of {@code when}, s
    * @param when hours in which it is opened
+   * @param screen what hangs or blows in the doorway
    */
   record DoorPlace(
-      Component component, double width, double height, double secondsPerHour, Schedule when) {}
+      Component component,
+      double width,
+      double height,
+      double secondsPerHour,
+      Schedule when,
+      DoorExchange.Protection screen) {}
 }

@@ -41,6 +41,7 @@ final class PartDetail {
               () ->
                   unit.capacity() > 0
                       ? Quantities.show(Kind.POWER, unit.capacity(), units)
+                          + (unit.isAdjusted() ? " SACC" : "")
                       : "not set");
     }
     if (record instanceof Prices prices) {
@@ -64,7 +65,7 @@ final class PartDetail {
       return size(door.width(), door.height(), units);
     }
     if (record instanceof Fan fan) {
-      return Quantities.show(Kind.AIR_FLOW, fan.flow(), units) + " " + Words.of(fan.way());
+      return Quantities.show(Kind.AIR_FLOW, fan.moved(), units) + " " + Words.of(fan.way());
     }
     if (record instanceof Gain.People people) {
       return Quantities.show(Kind.COUNT, people.count(), units);

@@ -20,8 +20,10 @@ import org.shopclime.shop.BuildLayer;
 import org.shopclime.shop.Contents;
 import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
 import org.shopclime.shop.DoorType;
 import org.shopclime.shop.Drier;
+import org.shopclime.shop.Duct;
 import org.shopclime.shop.EfficiencyLabel;
 import org.shopclime.shop.Electricity;
 import org.shopclime.shop.Face;
@@ -77,6 +79,9 @@ final class Starts {
     }
     if (type == Fan.class) {
       return new Fan("Fan", FanWay.OUT, 300 * Units.CUBIC_METRES_PER_SECOND_PER_CFM, work);
+    }
+    if (type == Duct.class) {
+      return new Duct(Units.metresFromInches(6), Optional.empty());
     }
     if (type == Gain.People.class) {
       return new Gain.People("People", 1, Gain.Activity.LIGHT_BENCH_WORK, work);
@@ -339,6 +344,7 @@ final class Starts {
         Seal.WORN,
         0,
         ScheduleText.work(),
+        DoorScreen.NOTHING,
         Span.known(0.6));
   }
 

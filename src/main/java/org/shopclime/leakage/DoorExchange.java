@@ -31,25 +31,31 @@ public final class DoorExchange {
 
   private DoorExchange() {}
 
-  /** What hangs in the open doorway. */
+  /**
+   * What hangs in the open doorway. Both were measured on air that temperature moves. Strips cover
+   * the doorway, so wind through it is taken to be held back as much, though a gust parts them; a
+   * jet of air is taken to do nothing against wind.
+   */
   public enum Protection {
     /** Nothing. */
-    NONE(0),
+    NONE(0, 0),
     /**
      * Plastic strips, whole and hanging closed: stops 93 % (Pham and Oliver 1983). Worn or parted
      * ones much less.
      */
-    STRIP_CURTAIN(0.93),
+    STRIP_CURTAIN(0.93, 0.93),
     /**
      * A fan that blows down across the doorway, well set: stops 75 % (same; others measured 50 to
      * 80 %).
      */
-    AIR_CURTAIN(0.75);
+    AIR_CURTAIN(0.75, 0);
 
     private final double stopped;
+    private final double stoppedOfWind;
 
-    Protection(double stopped) {
+    Protection(double stopped, double stoppedOfWind) {
       this.stopped = stopped;
+      this.stoppedOfWind = stoppedOfWind;
     }
 
     /**
@@ -59,6 +65,26 @@ public final class DoorExchange {
      */
     public double stopped() {
       return stopped;
+    }
+
+    /**
+     * What goes through of a flow that temperature moves.
+     *
+     * @param flow without protection, any unit
+     * @return the same unit
+     */
+    public double left(double flow) {
+      return (1 - stopped) * flow;
+    }
+
+    /**
+     * What goes through of a flow that wind moves.
+     *
+     * @param flow without protection, any unit
+     * @return the same unit
+     */
+    public double leftOfWind(double flow) {
+      return (1 - stoppedOfWind) * flow;
     }
   }
 

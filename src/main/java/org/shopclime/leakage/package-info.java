@@ -12,8 +12,7 @@
  * leakage area is known to a factor of two unless measured.<br>
  * <b>Checked by:</b> {@code BasicLeakagePublishedTest}, {@code BlowerDoorPublishedTest}, {@code
  * TightnessPublishedTest}, {@code DoorExchangePublishedTest}, {@code DoorCrackPublishedTest},
- * {@code VentStackPublishedTest}, {@code AirFactorsPublishedTest}, {@code
- * ExhaustDuctPublishedTest}, {@code SuctionPublishedTest}, {@code AirBalanceTest}, {@code
- * RoomExchangeTest}.
+ * {@code VentStackPublishedTest}, {@code AirFactorsPublishedTest}, {@code SuctionPublishedTest},
+ * {@code AirBalanceTest}, {@code RoomExchangeTest}.
  */
 package org.shopclime.leakage;

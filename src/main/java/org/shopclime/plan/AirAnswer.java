@@ -9,7 +9,6 @@ import org.shopclime.balance.AirBook;
 import org.shopclime.balance.AirSuction;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.climate.HotDay;
-import org.shopclime.shop.CoolingUnit;
 import org.shopclime.shop.Fan;
 import org.shopclime.shop.FanUse;
 import org.shopclime.shop.FanWay;
@@ -79,7 +78,7 @@ public record AirAnswer(AirBook book, OptionalDouble rated, List<Option> options
     }
     OptionalDouble rated =
         shop.unit()
-            .map(CoolingUnit::capacity)
+            .map(owned -> PortableAnswer.asMachine(owned).capacity())
             .map(OptionalDouble::of)
             .orElse(OptionalDouble.empty());
     return new AirAnswer(book, rated, options);

@@ -38,6 +38,7 @@ final class Changes {
       all.put("1 in foam in the doors", s -> ShopEdit.doorBoards(s, boards(1)));
       all.put("1 1/2 in foam in the doors", s -> ShopEdit.doorBoards(s, boards(0.5, 1)));
       all.put("door seals tight", ShopEdit::sealsTight);
+      all.put("strips in the open door", ShopEdit::stripsInOpenDoors);
     }
     all.put("walls filled", ShopEdit::wallsFilled);
     all.put("ceiling filled to R-30", s -> ShopEdit.ceilingsFilled(s, 30 * R_ONE));

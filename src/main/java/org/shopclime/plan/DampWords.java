@@ -26,18 +26,18 @@ public final class DampWords {
 
   private static final String FROM_ROOM =
       "The vapor comes from the room: a vapor retarder belongs on the room side here, and which"
-          + " class is for local code to say.";
+          + " class is for local code to say";
 
   private static final String BOTH =
       "The vapor comes from the room in the cold, but from outdoors in the warm months: seal the"
           + " leaks of the lining first; a tight sheet on the room side would hold summer's vapor in"
-          + " the wall. Local code says which class of vapor retarder it takes.";
+          + " the wall. Local code says which class of vapor retarder it takes";
 
   private static final String ON_FACE = "A warmer face (insulation) or drier room air helps.";
 
   private static final String FROM_OUTDOORS =
       "The vapor comes from outdoors: keep plastic sheet, foil and vinyl off the room side so that"
-          + " the wall can dry inwards; local code says which class of vapor retarder it takes.";
+          + " the wall can dry inwards; local code says which class of vapor retarder it takes";
 
   private static final double GRAMS = 1000;
 
@@ -213,7 +213,20 @@ public final class DampWords {
     if (finding.isOnFace()) {
       return ON_FACE;
     }
-    return finding.fromRoom() ? (finding.turns() ? BOTH : FROM_ROOM) : FROM_OUTDOORS;
+    String advice = finding.fromRoom() ? (finding.turns() ? BOTH : FROM_ROOM) : FROM_OUTDOORS;
+    return advice + finding.path().lining().map(DampWords::lining).orElse("") + ".";
+  }
+
+  /** As "; on the room side now: kraft facing, class II by its 0.79 perm". */
+  private static String lining(DampPath.Lining lining) {
+    double perms = lining.perms();
+    return "; on the room side now: "
+        + layer(lining.layer())
+        + ", "
+        + (lining.retarderClass().isEmpty() ? "no retarder" : "class " + lining.retarderClass())
+        + " by its "
+        + String.format(Locale.ROOT, perms < 1 ? "%.2f" : perms < 10 ? "%.1f" : "%.0f", perms)
+        + (perms < 1.05 ? " perm" : " perms");
   }
 
   private static String water(DampFinding finding) {

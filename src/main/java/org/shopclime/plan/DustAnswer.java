@@ -50,7 +50,7 @@ public record DustAnswer(double lostAirflow, double clean, End best, End worst) 
       return Optional.empty();
     }
     double left = Scenarios.dusty(unit.get().airflow());
-    double rated = unit.get().capacity();
+    double rated = PortableAnswer.asMachine(unit.get()).capacity();
     return Optional.of(
         new DustAnswer(
             1 - left,

@@ -73,7 +73,7 @@ public final class Sizing {
   Optional<UnitAnswer> unit() {
     UnitSearch search =
         new UnitSearch(ShopModel.cooling(shop, day, ShopModel.Holding.HELD), room(shop));
-    return shop.unit().map(owned -> unit(search.day(cooling(shop)), search, owned));
+    return machine(shop).map(owned -> unit(search.day(cooling(shop)), search, owned));
   }
 
   /**
@@ -164,7 +164,7 @@ public final class Sizing {
     return new Own(
         load,
         lived,
-        lived.map(each -> unit(each, search, shop.unit().orElseThrow())),
+        lived.map(each -> unit(each, search, machine(shop).orElseThrow())),
         recommended(shop, search, lived, load.total().peak()));
   }
 
@@ -185,7 +185,7 @@ public final class Sizing {
     }
     // The sizes tried beside an evaporative cooler are those of window units, and it is none.
     boolean sized = lived.isPresent() && !shop.unit().map(CoolingUnit::isEvaporative).orElse(false);
-    double own = shop.unit().map(CoolingUnit::capacity).orElse(0.0);
+    double own = machine(shop).map(CoolingUnit::capacity).orElse(0.0);
     boolean fails = sized && !lived.get().holds();
     boolean holds = sized && lived.get().holds();
     return search.smallestThatHolds(
@@ -267,8 +267,7 @@ public final class Sizing {
     UnitSearch search = new UnitSearch(model, room(on.shop()));
     DoubleFunction<Cooling> units = units(on.shop(), on.dust());
     Optional<LivedDay> lived =
-        on.shop()
-            .unit()
+        machine(on.shop())
             .map(owned -> cooling(owned, owned.capacity(), room(on.shop()), on.dust()))
             .map(unit -> search.day(Optional.of(unit)));
     LivedDay told = lived.orElseGet(() -> withoutUnit(on.shop(), then));
@@ -312,11 +311,16 @@ public final class Sizing {
     return new WinterAnswer(design, typicalYear, indoor, loss, HeaterSize.covering(loss), pump);
   }
 
+  /** The shop's unit by the figures of its machine. */
+  private static Optional<CoolingUnit> machine(Shop shop) {
+    return shop.unit().map(PortableAnswer::asMachine);
+  }
+
   private static DoubleFunction<Cooling> units(Shop shop, Cooling.Dust dust) {
     int room = room(shop);
+    Optional<CoolingUnit> machine = machine(shop).filter(owned -> !owned.isEvaporative());
     return capacity ->
-        shop.unit()
-            .filter(owned -> !owned.isEvaporative())
+        machine
             .map(owned -> cooling(owned, capacity, room, dust))
             .orElseGet(() -> Cooling.window(room, capacity, USUAL_CEER, Cooling.Label.CEER, 1));
   }
@@ -353,7 +357,7 @@ public final class Sizing {
         told.lowestOutdoor());
   }
 
-  private static Cooling.Kind kind(UnitKind kind) {
+  static Cooling.Kind kind(UnitKind kind) {
     return switch (kind) {
       case WINDOW -> Cooling.Kind.WINDOW;
       case PORTABLE_ONE_HOSE -> Cooling.Kind.PORTABLE_ONE_HOSE;
@@ -371,7 +375,7 @@ public final class Sizing {
    * @return the unit, if there is one
    */
   public static Optional<Cooling> cooling(Shop shop) {
-    return shop.unit().map(owned -> cooling(owned, owned.capacity(), room(shop)));
+    return machine(shop).map(owned -> cooling(owned, owned.capacity(), room(shop)));
   }
 
   /**

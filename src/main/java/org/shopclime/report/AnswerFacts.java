@@ -46,6 +46,7 @@ final class AnswerFacts {
       band(lines);
       core.unit().ifPresent(unit -> lines.add(without()));
       answer.unit().ifPresent(unit -> unit(lines, unit));
+      FloorAreaGuide.of(answer).map(guide -> guide.fact(answer, units)).ifPresent(lines::add);
       new WorkerText(answer).fact(units).ifPresent(lines::add);
       DustAnswer.of(answer).map(dust -> DustText.fact(dust, units)).ifPresent(lines::add);
     }
@@ -107,8 +108,7 @@ final class AnswerFacts {
         .ifPresent(pads -> lines.add(PadsText.fact(pads, unit.day().trace(), units)));
     if (delivered > 0 && unit.rated() > 0) {
       lines.add(
-          "The label says "
-              + power(unit.rated())
+          PortableText.label(answer, units)
               + "; in that hour the unit can take out "
               + power(delivered)
               + ", of which "
@@ -137,6 +137,7 @@ final class AnswerFacts {
               + power(answer.recommended().getAsDouble())
               + ".");
     }
+    PortableText.sizes(answer, units).ifPresent(lines::add);
   }
 
   private String starts(LivedDay.Starts most) {

@@ -6,13 +6,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.shopclime.climate.HotDay;
+import org.shopclime.leakage.DoorExchange;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
+import org.shopclime.quantity.Units;
 import org.shopclime.run.Cooling;
 import org.shopclime.shop.CoolingUnit;
+import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
+import org.shopclime.shop.Duct;
 import org.shopclime.shop.Face;
+import org.shopclime.shop.Fan;
 import org.shopclime.shop.HotDayLevel;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Pads;
@@ -85,10 +91,12 @@ final class Assumptions {
     lines.add(work());
     for (Room room : shop.rooms()) {
       lines.add(room(room));
+      room.fans().forEach(fan -> fan.duct().ifPresent(duct -> lines.add(duct(fan, duct))));
     }
     for (Room room : shop.rooms()) {
       for (Face face : room.faces()) {
         face.passage().ifPresent(way -> lines.add(passage(way, room.name(), face.behind())));
+        face.doors().forEach(door -> screen(lines, door));
       }
     }
     shop.unit().ifPresent(unit -> lines.add(unit(unit)));
@@ -176,6 +184,48 @@ final class Assumptions {
     return Shown.line(room.name()) + ": " + held + "; leaks: " + leakage(room.leakage()) + ".";
   }
 
+  private String duct(Fan fan, Duct duct) {
+    return Shown.line(fan.name())
+        + ": "
+        + Quantities.show(Kind.AIR_FLOW, fan.moved(), units)
+        + " by its duct of "
+        + Quantities.show(Kind.LENGTH, duct.diameter(), units)
+        + " with air at "
+        + velocity(duct.velocity(fan.use()))
+        + (duct.velocity().isPresent()
+            ? ", as you typed."
+            : ", which keeps such a duct clean (ACGIH); a clogged filter halves it, and the figure on"
+                + " a collector is for no duct at all.");
+  }
+
+  /** Air in ducts is told in feet a minute. */
+  private String velocity(double metresPerSecond) {
+    return units == UnitSystem.SI
+        ? Quantities.show(Kind.SPEED, metresPerSecond, units)
+        : Shown.grouped(Math.round(60 * Units.feet(metresPerSecond))) + " ft/min";
+  }
+
+  private static void screen(List<String> lines, Door door) {
+    if (door.openMinutes() == 0 || door.screen() == DoorScreen.NOTHING) {
+      return;
+    }
+    boolean strips = door.screen() == DoorScreen.STRIPS;
+    double stopped =
+        (strips ? DoorExchange.Protection.STRIP_CURTAIN : DoorExchange.Protection.AIR_CURTAIN)
+            .stopped();
+    lines.add(
+        Shown.line(door.name())
+            + ", "
+            + Words.of(door.screen())
+            + " in the open doorway: "
+            + Shown.percent(stopped)
+            + (strips
+                ? " of the air that would change places is held back, as measured with whole strips"
+                    + " hanging closed; parted or worn ones hold back much less."
+                : " of the air that warmth would move through is held back, as measured with a well-set"
+                    + " fan (50 to 80 %); nothing of what wind drives through."));
+  }
+
   private String passage(Passage way, String here, String behind) {
     String flows =
         way.kind() == PassageKind.DOORWAY
@@ -228,11 +278,14 @@ final class Assumptions {
         + Words.of(unit.kind())
         + "): "
         + Shown.power(unit.capacity(), units)
+        + (unit.isAdjusted() ? " (SACC)" : "")
         + " and "
         + Quantities.show(Kind.EFFICIENCY, unit.efficiency(), units)
         + " ("
         + Words.of(unit.label())
-        + ") on the label; "
+        + ") on the label"
+        + (unit.isAdjusted() ? ", taken as a machine of " + PortableText.machine(unit, units) : "")
+        + "; "
         + Shown.percent(unit.airflow().likely())
         + " of the air still passes the coil."
         + height()

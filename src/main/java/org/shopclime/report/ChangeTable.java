@@ -27,11 +27,18 @@ public final class ChangeTable {
         .toList();
   }
 
-  /** What "1 in foam in the doors" is measured against; empty where no change is of that kind. */
+  /** What "1 in foam in the doors" is measured against, and what strips are taken to be. */
   static String note(SizeAnswer answer) {
-    return answer.changes().stream().anyMatch(change -> change.name().contains("foam"))
-        ? "A foam line is that foam in place of what the doors have now. "
-        : "";
+    return (tells(answer, "foam")
+            ? "A foam line is that foam in place of what the doors have now. "
+            : "")
+        + (tells(answer, "strips")
+            ? "Strips are whole and hang closed; parted or worn ones hold back much less. "
+            : "");
+  }
+
+  private static boolean tells(SizeAnswer answer, String what) {
+    return answer.changes().stream().anyMatch(change -> change.name().contains(what));
   }
 
   /**

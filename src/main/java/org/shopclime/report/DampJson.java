@@ -10,6 +10,7 @@ import org.shopclime.balance.DampSpell;
 import org.shopclime.balance.DampTime;
 import org.shopclime.envelope.Diffusion;
 import org.shopclime.envelope.Layer;
+import org.shopclime.envelope.RetarderClass;
 import org.shopclime.envelope.SlicedWall;
 import org.shopclime.envelope.Vapour;
 import org.shopclime.plan.DampAnswer;
@@ -76,8 +77,10 @@ final class DampJson {
         double air = layer.vapour().getAsDouble();
         each.put("sdM", rounded(air, FINE))
             .put("permeancePerm", rounded(Vapour.permeance(air) / Vapour.PERM, FINE));
+        RetarderClass of = RetarderClass.of(Vapour.permeance(air));
+        each.put("retarderClass", of == RetarderClass.OPEN ? null : of.name());
       } else {
-        each.putNull("sdM").putNull("permeancePerm");
+        each.putNull("sdM").putNull("permeancePerm").putNull("retarderClass");
       }
     }
     ArrayNode spells = node.putArray("times");

@@ -2,7 +2,9 @@ package org.shopclime.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shopclime.plan.CoreAnswer;
+import org.shopclime.plan.PortableAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.Kind;
@@ -25,11 +27,21 @@ public final class SizeFigures {
    */
   public static List<Figure> of(SizeAnswer answer, UnitSystem units) {
     Rows rows = new Rows(units, new WallClock(answer.shop().work(), answer.core().hotDay().date()));
-    answer.unit().ifPresent(unit -> unit(rows, unit));
+    Optional<PortableAnswer> portable = PortableAnswer.of(answer);
+    boolean adjusted = portable.map(PortableAnswer::typed).orElse(false);
+    answer.unit().ifPresent(unit -> unit(rows, unit, adjusted));
     answer
         .recommended()
         .ifPresent(
             size -> rows.power("unit.recommendedBtuh", "Smallest usual size that holds", size));
+    portable.ifPresent(told -> portable(rows, told));
+    FloorAreaGuide.of(answer)
+        .ifPresent(
+            guide ->
+                rows.power(
+                    "unit.guideByFloorAreaBtuh",
+                    "What the published guide by floor area says, work and walls unseen",
+                    guide.usual()));
     peak(rows, answer.core());
     LivedDay without = answer.core().without();
     rows.temperature(
@@ -54,7 +66,7 @@ public final class SizeFigures {
     return rows.figures;
   }
 
-  private static void unit(Rows rows, UnitAnswer unit) {
+  private static void unit(Rows rows, UnitAnswer unit, boolean adjusted) {
     LivedDay day = unit.day();
     rows.words("unit.holds", "Holds the wished temperature", day.holds() ? "yes" : "no");
     rows.temperature("unit.indoorPeakF", "Warmest working hour", day.peakTemperature());
@@ -66,12 +78,31 @@ public final class SizeFigures {
     unit.keepsUpTo()
         .ifPresent(
             limit -> rows.temperature("unit.keepsUpToF", "Keeps up until outside it is", limit));
-    rows.power("unit.ratedBtuh", "Capacity on the label", unit.rated());
+    rows.power(
+        "unit.ratedBtuh",
+        adjusted
+            ? "Capacity of its machine, before hose and air drawn in"
+            : "Capacity on the label",
+        unit.rated());
     rows.power(
         "unit.deliveredSensibleBtuh",
         "Heat it can take out in the warmest hour",
         unit.deliveredSensible());
     rows.power("unit.deliveredLatentBtuh", "Moisture it can take out then", unit.deliveredLatent());
+  }
+
+  private static void portable(Rows rows, PortableAnswer told) {
+    rows.power(
+        "unit.portable.saccBtuh",
+        told.typed() ? "SACC on the label" : "SACC of a usual unit like it",
+        told.adjusted());
+    told.recommended()
+        .ifPresent(
+            size ->
+                rows.power(
+                    "unit.portable.recommendedSaccBtuh",
+                    "SACC of the smallest usual size that holds",
+                    size));
   }
 
   private static void peak(Rows rows, CoreAnswer core) {

@@ -15,6 +15,7 @@ import org.shopclime.plan.DrierAnswer;
 import org.shopclime.plan.DustAnswer;
 import org.shopclime.plan.FanAnswer;
 import org.shopclime.plan.PadsAnswer;
+import org.shopclime.plan.PortableAnswer;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.UnitAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -192,6 +193,12 @@ public final class SizeJson {
             "limitReason",
             answer.unit().map(own -> own.limitReason().orElse(null)).orElse(reason(answer)))
         .put("recommendedBtuh", rounded(answer.recommended(), Units::btuh));
+    FloorAreaGuide.of(answer)
+        .ifPresentOrElse(
+            guide ->
+                unit.put("guideByFloorAreaBtuh", heat(guide.usual()))
+                    .put("guideByFloorAreaSunnyBtuh", heat(guide.sunny())),
+            () -> unit.putNull("guideByFloorAreaBtuh").putNull("guideByFloorAreaSunnyBtuh"));
     answer
         .unit()
         .flatMap(UnitAnswer::pullDown)
@@ -216,6 +223,16 @@ public final class SizeJson {
         .ifPresentOrElse(fan -> fan(unit, fan), () -> unit.putNull("fan"));
     PadsAnswer.of(answer.shop(), core)
         .ifPresentOrElse(pads -> pads(unit, pads), () -> unit.putNull("pads"));
+    PortableAnswer.of(answer)
+        .ifPresentOrElse(
+            told ->
+                unit.putObject("portable")
+                    .put("saccBtuh", heat(told.adjusted()))
+                    .put("saccTyped", told.typed())
+                    .put("machineBtuh", heat(told.machine()))
+                    .put("machineEerBtuPerWh", rounded(told.eer() * Units.btuh(1), DECIMALS))
+                    .put("recommendedSaccBtuh", rounded(told.recommended(), Units::btuh)),
+            () -> unit.putNull("portable"));
   }
 
   private static void dust(ObjectNode unit, DustAnswer dust) {

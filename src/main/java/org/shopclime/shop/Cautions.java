@@ -46,6 +46,10 @@ final class Cautions {
       "Heaters with a flame and engines give off carbon monoxide: vent them, keep an alarm (CPSC,"
           + " NFPA, US Fire Administration).";
 
+  private static final String AIR_DOOR =
+      "An air door is a fan, not insulation: shut the door when nothing passes. Its watts warm the"
+          + " room (add them as a gain), and wind or a poor setting undo most of it.";
+
   private static final String CIRCUIT =
       "A circuit above 120 V needs a licensed electrician and a permit (NEC, local authority).";
 
@@ -105,6 +109,8 @@ final class Cautions {
       add(path, FLUE);
     } else if (value instanceof Face face && isBareFoam(face.build())) {
       add(path + ".build", FOAM);
+    } else if (value == DoorScreen.AIR_DOOR) {
+      add(path, AIR_DOOR);
     } else if (value instanceof Door door && !door.boards().isEmpty()) {
       add(path + ".boards", FOAM);
     } else if (value instanceof CoolingUnit unit && unit.volts() > 130) {

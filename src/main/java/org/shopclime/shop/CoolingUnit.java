@@ -10,6 +10,7 @@ import org.shopclime.quantity.Kind;
  * @param room name of the room it cools; empty: the first cooled room
  * @param kind what kind of unit it is
  * @param capacity rated total capacity, W; 0 of an evaporative cooler, which has no such label
+ * @param capacityLabel which rating the capacity is
  * @param efficiency rated cooling for each watt drawn, W/W
  * @param label which rating the efficiency is
  * @param volts supply, V
@@ -28,8 +29,7 @@ public record CoolingUnit(
     @Say(
             label = "Kind",
             help =
-                "A portable unit: the capacity before anything is taken off for its hose (the larger"
-                    + " figure on the label, not the one called SACC or DOE). An evaporative (swamp)"
+                "A portable unit: see which of two figures its capacity is. An evaporative (swamp)"
                     + " cooler: see its pads.",
             otherwise = "window")
         UnitKind kind,
@@ -44,6 +44,14 @@ public record CoolingUnit(
             zeroIsUnsaid = true,
             otherwise = "0 W")
         double capacity,
+    @Say(
+            label = "That capacity is",
+            help =
+                "SACC (on cartons also DOE): of portable units alone, the smaller of two figures, and"
+                    + " the better one to type. The larger one is rated, before hose and the air"
+                    + " drawn in.",
+            otherwise = "rated")
+        CapacityLabel capacityLabel,
     @Say(
             label = "Efficiency",
             help =
@@ -122,6 +130,7 @@ public record CoolingUnit(
         room,
         UnitKind.WINDOW,
         capacity,
+        CapacityLabel.RATED,
         efficiency,
         label,
         volts,
@@ -140,7 +149,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withAirflow(Span airflow) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
   }
 
   /**
@@ -151,7 +171,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withRoom(String room) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
   }
 
   /**
@@ -162,7 +193,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withCapacity(double capacity) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
   }
 
   /**
@@ -173,7 +215,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
   }
 
   /**
@@ -184,7 +237,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withKind(UnitKind other) {
     return new CoolingUnit(
-        room, other, capacity, efficiency, label, volts, airflow, supply, pads, heating, fan);
+        room,
+        other,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
   }
 
   /**
@@ -198,6 +262,7 @@ public record CoolingUnit(
         room,
         UnitKind.EVAPORATIVE,
         0,
+        CapacityLabel.RATED,
         efficiency,
         label,
         volts,
@@ -225,7 +290,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withHeating(Optional<PumpHeat> other) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, other, fan);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        other,
+        fan);
   }
 
   /**
@@ -236,7 +312,18 @@ public record CoolingUnit(
    */
   public CoolingUnit withFan(Optional<UnitFan> other) {
     return new CoolingUnit(
-        room, kind, capacity, efficiency, label, volts, airflow, supply, pads, heating, other);
+        room,
+        kind,
+        capacity,
+        capacityLabel,
+        efficiency,
+        label,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        other);
   }
 
   /**
@@ -270,16 +357,65 @@ public record CoolingUnit(
         .filter(each -> isHeatPump() && each.winter() == PumpWinter.HEATS);
   }
 
+  /** Rated capacity for each SACC, where only that is told; high, so that amps are not too few. */
+  private static final double RATED_OF_SACC = 1.7;
+
   /** EER at 95 °F for each SEER2, where only that is told; low, so that amps are not too few. */
   private static final double EER_OF_SEER2 = 0.55;
 
   /**
-   * Power drawn as its label has it. Of a SEER2 it is a cautious guess, for what a circuit carries.
+   * Whether its capacity is told as it is left after hose and air drawn in.
+   *
+   * @return true of a portable unit by its SACC
+   */
+  public boolean isAdjusted() {
+    return capacityLabel == CapacityLabel.SACC && isPortable();
+  }
+
+  /**
+   * Whether it is a portable unit.
+   *
+   * @return true with one hose or two
+   */
+  public boolean isPortable() {
+    return kind == UnitKind.PORTABLE_ONE_HOSE || kind == UnitKind.PORTABLE_TWO_HOSES;
+  }
+
+  /**
+   * The same unit by the figures of the machine in it, before hose and air drawn in.
+   *
+   * @param rated rated total capacity, W
+   * @param eer cooling for each watt drawn, W/W
+   * @return the changed record
+   */
+  public CoolingUnit asRated(double rated, double eer) {
+    return new CoolingUnit(
+        room,
+        kind,
+        rated,
+        CapacityLabel.RATED,
+        eer,
+        EfficiencyLabel.EER,
+        volts,
+        airflow,
+        supply,
+        pads,
+        heating,
+        fan);
+  }
+
+  /**
+   * Power drawn as its label has it. Of a SEER2, and of an EER beside a SACC, it is a cautious
+   * guess, for what a circuit carries.
    *
    * @return W
    */
   public double ratedPower() {
+    if (isEvaporative()) {
+      return pads.map(Pads::watts).orElse(0.0);
+    }
     double inTheHeat = label == EfficiencyLabel.SEER2 ? EER_OF_SEER2 * efficiency : efficiency;
-    return isEvaporative() ? pads.map(Pads::watts).orElse(0.0) : capacity / inTheHeat;
+    boolean smaller = isAdjusted() && label == EfficiencyLabel.EER;
+    return (smaller ? RATED_OF_SACC : 1) * capacity / inTheHeat;
   }
 }

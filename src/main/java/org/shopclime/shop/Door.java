@@ -16,6 +16,7 @@ import org.shopclime.quantity.Kind;
  * @param seal state of its seals
  * @param openMinutes time open in each hour that {@code openWhen} marks, s, 0 to 3600
  * @param openWhen hours in which it is opened
+ * @param screen what hangs or blows in the doorway while it is open
  * @param absorptance part of the sun the outside takes in, 0 to 1
  */
 public record Door(
@@ -40,6 +41,13 @@ public record Door(
     @Say(label = "Minutes open an hour", kind = Kind.DURATION, max = 3600, otherwise = "0 min")
         double openMinutes,
     @Say(label = "Opened when", otherwise = "work") Schedule openWhen,
+    @Say(
+            label = "In the doorway",
+            help =
+                "What one passes through while it is open: plastic strips, or an air door (a fan that"
+                    + " blows down across it).",
+            otherwise = "nothing")
+        DoorScreen screen,
     @Say(
             label = "Sun taken in",
             help = "White 25 %, light 40 %, medium 60 %, dark 85 %, black or old steel 90 %.",
@@ -90,6 +98,7 @@ public record Door(
         seal,
         openMinutes,
         openWhen,
+        screen,
         absorptance);
   }
 
@@ -111,6 +120,38 @@ public record Door(
         seal,
         openMinutes,
         openWhen,
+        screen,
         absorptance);
+  }
+
+  /**
+   * The same with something else in the doorway.
+   *
+   * @param other what hangs or blows in it
+   * @return the changed record
+   */
+  public Door withScreen(DoorScreen other) {
+    return new Door(
+        name,
+        type,
+        width,
+        height,
+        leaf,
+        boards,
+        coverage,
+        seal,
+        openMinutes,
+        openWhen,
+        other,
+        absorptance);
+  }
+
+  /**
+   * Whether it is a big door that is opened with nothing in the doorway.
+   *
+   * @return false of entry doors
+   */
+  public boolean opensWide() {
+    return type != DoorType.ENTRY && openMinutes > 0 && screen == DoorScreen.NOTHING;
   }
 }

@@ -4,7 +4,10 @@ package org.shopclime.shop;
 public enum EfficiencyLabel {
   /** Cooling for each watt-hour while running. */
   EER,
-  /** The same with the standby use of a year added. */
+  /**
+   * The same with the standby use of a year added; beside a SACC that of portable units, which goes
+   * by the SACC.
+   */
   CEER,
   /** Cooling of a season for the electricity it takes: on heat pumps. */
   SEER2

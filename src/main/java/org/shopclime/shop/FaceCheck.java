@@ -98,6 +98,10 @@ final class FaceCheck {
       String at = path + ".doors[" + i + "]";
       fits(at, "a width of", door.width(), face.width());
       fits(at, "a height of", door.height(), top);
+      if (door.screen() != DoorScreen.NOTHING && door.openMinutes() == 0) {
+        String text = "has no effect: the door is told to be opened 0 min an hour";
+        warnings.add(new Warning(at + ".screen", text));
+      }
     }
     double openings = face.grossArea() - face.netArea();
     if (openings > face.grossArea() + SLACK) {

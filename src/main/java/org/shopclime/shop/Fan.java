@@ -1,5 +1,6 @@
 package org.shopclime.shop;
 
+import java.util.Optional;
 import org.shopclime.quantity.Kind;
 
 /**
@@ -7,7 +8,8 @@ import org.shopclime.quantity.Kind;
  *
  * @param name what the owner calls it
  * @param way out, in, both at once, or back through a filter
- * @param flow air flow, m³/s
+ * @param flow air flow, m³/s; 0 where only the duct is known
+ * @param duct the round duct it blows through, in place of the flow
  * @param when when it runs
  * @param use what it is for
  * @param minutes time it runs in each hour that {@code when} marks, s, 0 to 3600
@@ -22,11 +24,20 @@ public record Fan(
         FanWay way,
     @Say(
             label = "Air flow",
-            help = "As it is built in; with long or bent ducts well below the label.",
+            help =
+                "As it is built in; with long or bent ducts well below the label. Leave empty where"
+                    + " only its duct is known.",
             kind = Kind.AIR_FLOW,
             max = 20,
-            usualMax = 3)
+            usualMax = 3,
+            zeroIsUnsaid = true,
+            otherwise = "0 cfm")
         double flow,
+    @Say(
+            label = "Its duct",
+            help = "In place of the air flow, where that is not known.",
+            otherwise = "none")
+        Optional<Duct> duct,
     @Say(label = "Runs when", otherwise = "work") Schedule when,
     @Say(label = "For", otherwise = "other") FanUse use,
     @Say(label = "Minutes an hour", kind = Kind.DURATION, max = 3600, otherwise = "60 min")
@@ -56,6 +67,37 @@ public record Fan(
   }
 
   /**
+   * A fan whose air flow is known.
+   *
+   * @param name what the owner calls it
+   * @param way out, in, both at once, or back through a filter
+   * @param flow air flow, m³/s
+   * @param when when it runs
+   * @param use what it is for
+   * @param minutes time it runs in each hour that {@code when} marks, s, 0 to 3600
+   * @param ledToHood part of what it blows out that does not mix with the room, 0 to 0.8
+   */
+  public Fan(
+      String name,
+      FanWay way,
+      double flow,
+      Schedule when,
+      FanUse use,
+      double minutes,
+      double ledToHood) {
+    this(name, way, flow, Optional.empty(), when, use, minutes, ledToHood);
+  }
+
+  /**
+   * Air it moves.
+   *
+   * @return m³/s: as told, or by its duct
+   */
+  public double moved() {
+    return duct.map(told -> told.flow(use)).orElse(flow);
+  }
+
+  /**
    * Whether it runs through only a part of its hours.
    *
    * @return true if so
@@ -71,8 +113,8 @@ public record Fan(
    */
   public double exchanged() {
     return switch (way) {
-      case OUT -> flow * (1 - ledToHood);
-      case IN, BALANCED -> flow;
+      case OUT -> moved() * (1 - ledToHood);
+      case IN, BALANCED -> moved();
       case FILTERED_RETURN -> 0;
     };
   }
@@ -84,7 +126,7 @@ public record Fan(
    * @return the changed record
    */
   public Fan withWhen(Schedule other) {
-    return new Fan(name, way, flow, other, use, minutes, ledToHood);
+    return new Fan(name, way, flow, duct, other, use, minutes, ledToHood);
   }
 
   /**
@@ -94,7 +136,7 @@ public record Fan(
    * @return the changed record
    */
   public Fan withWay(FanWay other) {
-    return new Fan(name, other, flow, when, use, minutes, ledToHood);
+    return new Fan(name, other, flow, duct, when, use, minutes, ledToHood);
   }
 
   /**
@@ -104,6 +146,6 @@ public record Fan(
    * @return the changed record
    */
   public Fan withLedToHood(double part) {
-    return new Fan(name, way, flow, when, use, minutes, part);
+    return new Fan(name, way, flow, duct, when, use, minutes, part);
   }
 }

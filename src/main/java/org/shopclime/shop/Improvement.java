@@ -10,6 +10,8 @@ public enum Improvement {
   INCH_AND_HALF_IN_DOORS,
   /** Door seals tight. */
   DOOR_SEALS_TIGHT,
+  /** Plastic strips in the doorways of big doors that are opened. */
+  STRIPS_IN_OPEN_DOOR,
   /** Walls filled. */
   WALLS_FILLED,
   /** Ceiling filled to R-30. */

@@ -123,7 +123,7 @@ public final class OvenEdit {
           // A hood that runs with it already makes way for one that draws no less.
           for (Fan fan : room.fans()) {
             if (isHood(fan) && fan.when().equals(oven.when()) && fans.remove(fan)) {
-              flow = Math.max(flow, fan.flow());
+              flow = Math.max(flow, fan.moved());
             }
           }
           fans.add(

@@ -270,6 +270,7 @@ public final class ShellPresets {
         seal,
         0,
         ScheduleText.work(),
+        DoorScreen.NOTHING,
         Span.known(0.6));
   }
 

@@ -26,6 +26,11 @@ public final class ShopCheck {
 
   private static final double MOST_IN_THE_HEAT = 4.7;
 
+  /** Least and greatest usual CEER of portable units, W/W (about 4 and 9 BTU/Wh). */
+  private static final double LEAST_PORTABLE = 1.17;
+
+  private static final double MOST_PORTABLE = 2.64;
+
   private static final double LEAST_CAPACITY = 300;
 
   private static final double HOUR = 3600;
@@ -263,6 +268,14 @@ public final class ShopCheck {
       String takes = "\"out\": fumes and vapor are not returned to a room";
       problems.add(new Problem(path + ".way", "\"filtered return\" of fumes", takes));
     }
+    if (fan.duct().isPresent() && fan.flow() > 0) {
+      String found =
+          "a duct beside an air flow of " + Quantities.show(Kind.AIR_FLOW, fan.flow(), units);
+      problems.add(new Problem(path + ".duct", found, "one of the two: the flow, or its duct"));
+    } else if (fan.duct().isEmpty() && fan.flow() == 0) {
+      String takes = "an air flow such as \"600 cfm\", or {\"diameter\": \"6 in\"} as its duct";
+      problems.add(new Problem(path + ".flow", "nothing", takes));
+    }
     if (fan.way() != FanWay.OUT && fan.ledToHood() > 0) {
       String text = "has no effect: only a fan that blows out has make-up air led to its hood";
       warnings.add(new Warning(path + ".ledToHood", text));
@@ -340,6 +353,7 @@ public final class ShopCheck {
       warnings.add(new Warning("unit.heating", text));
     }
     fan(unit);
+    adjusted(unit);
     if (unit.isEvaporative()) {
       if (unit.pads().isEmpty()) {
         String takes = "what the cooler blows, such as {\"airflow\": \"3000 cfm\"}";
@@ -365,6 +379,34 @@ public final class ShopCheck {
       problems.add(new Problem("unit.capacity", found, takes));
     }
     label(unit);
+  }
+
+  /** A SACC is of portable units, and their CEER goes by it and is low. */
+  private void adjusted(CoolingUnit unit) {
+    if (unit.capacityLabel() == CapacityLabel.SACC && !unit.isPortable()) {
+      String takes = "\"rated\", or a portable unit";
+      problems.add(new Problem("unit.capacityLabel", "\"SACC\"", takes));
+    }
+    if (!unit.isPortable() || unit.label() != EfficiencyLabel.CEER) {
+      return;
+    }
+    if (unit.isAdjusted()) {
+      if (unit.efficiency() >= LEAST_PORTABLE) {
+        warnings.removeIf(warning -> warning.path().equals("unit.efficiency"));
+      }
+      if (unit.efficiency() > MOST_PORTABLE) {
+        String text =
+            "more than portable units reach with their hose; an EER goes with the rated capacity:"
+                + " then the figure is \"EER\"";
+        warnings.add(new Warning("unit.efficiency", text));
+      }
+    } else if (unit.efficiency() < MOST_PORTABLE) {
+      warnings.removeIf(warning -> warning.path().equals("unit.efficiency"));
+      String text =
+          "a portable unit's CEER goes by its SACC: type both from the label, or an EER with the"
+              + " rated capacity; so it draws too much here";
+      warnings.add(new Warning("unit.efficiency", text));
+    }
   }
 
   /** A season's figure is of heat pumps, and as an efficiency at 95 °F it would be too good. */

@@ -43,6 +43,17 @@ public final class ShopEdit {
   }
 
   /**
+   * Plastic strips in the doorways of all big doors that are opened with nothing in them.
+   *
+   * @param shop shop
+   * @return the changed shop
+   */
+  public static Shop stripsInOpenDoors(Shop shop) {
+    return Walk.each(
+        shop, Door.class, door -> door.opensWide() ? door.withScreen(DoorScreen.STRIPS) : door);
+  }
+
+  /**
    * All framed outdoor walls of cooled rooms filled with the usual batt of their depth: R-13 in
    * 2x4, R-19 in 2x6, R-25 in 2x8, R-30 in 2x10 (common practice). A better fill stays.
    *

@@ -9,6 +9,6 @@
  * <b>Limits:</b> a building is rooms bounded by flat faces; a week is one set of days with the same
  * periods; materials, doors and glass are those of the tables or typed by hand.<br>
  * <b>Checked by:</b> {@code ShopFileTest}, {@code ShopFileProperties}, {@code ShopCheckTest},
- * {@code ShopSchemaTest}, {@code ShopEditTest}, {@code PresetsTest}.
+ * {@code ShopSchemaTest}, {@code ShopEditTest}, {@code PresetsTest}, {@code DuctPublishedTest}.
  */
 package org.shopclime.shop;

@@ -1,5 +1,6 @@
 package org.shopclime.unit;
 
+import java.util.function.Function;
 import org.shopclime.air.AirState;
 import org.shopclime.quantity.Units;
 
@@ -31,6 +32,15 @@ public final class AdjustedCapacity {
   private static final AirState MILD =
       AirState.ofWetBulb(Units.celsius(83), Units.celsius(67.5), RatingPoint.PRESSURE);
 
+  /** A capacity to try, W. */
+  private static final double TRIED = 3000;
+
+  private static final double LEAST_EER = 1;
+  private static final double MOST_EER = 10;
+
+  /** Halvings from 1 to 10 down to less than 1e-11. */
+  private static final int HALVINGS = 40;
+
   private AdjustedCapacity() {}
 
   /**
@@ -60,6 +70,48 @@ public final class AdjustedCapacity {
     double idle = standby * STANDBY_HOURS / Ceer.RUNNING_HOURS;
     return WEIGHT_HOT * left(plant, HOT) / (plant.at(INDOORS, HOT, 1).power() + idle)
         + WEIGHT_MILD * left(plant, MILD) / (plant.at(INDOORS, MILD, 1).power() + idle);
+  }
+
+  /**
+   * The machine that a unit with this adjusted capacity has in it, all else usual. Whatever its
+   * true hose and fan, the unit so made has the label's figure in the label's states.
+   *
+   * @param kind makes a unit of a rating; twice the rating must do twice as much
+   * @param adjusted adjusted capacity, W, above 0
+   * @param eer rated capacity over power while running, W/W, above 0
+   * @return rating before hose and induced air
+   */
+  public static Rating machine(Function<Rating, RoomPlant> kind, double adjusted, double eer) {
+    Figures.requirePositive("adjusted capacity", adjusted, "W");
+    Rating tried = Rating.ofCop(TRIED, eer);
+    return Rating.ofCop(TRIED * adjusted / of(kind.apply(tried)), eer);
+  }
+
+  /**
+   * The same where the combined ratio is known and not the EER, with a standby power of {@link
+   * Ceer#USUAL_STANDBY}.
+   *
+   * @param kind makes a unit of a rating; twice the rating must do twice as much
+   * @param adjusted adjusted capacity, W, above 0
+   * @param ceer combined ratio of the label, W/W, above 0
+   * @return rating before hose and induced air, its EER 1 to 10 W/W: the nearest edge where none
+   *     makes the label
+   */
+  public static Rating machineByCeer(
+      Function<Rating, RoomPlant> kind, double adjusted, double ceer) {
+    Figures.requirePositive("CEER", ceer, "W/W");
+    double low = LEAST_EER;
+    double high = MOST_EER;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      RoomPlant tried = kind.apply(machine(kind, adjusted, middle));
+      if (ceer(tried, Ceer.USUAL_STANDBY) < ceer) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return machine(kind, adjusted, (low + high) / 2);
   }
 
   private static double left(RoomPlant plant, AirState outdoor) {

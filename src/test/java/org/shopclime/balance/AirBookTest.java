@@ -135,6 +135,7 @@ class AirBookTest {
         door.seal(),
         door.openMinutes(),
         door.openWhen(),
+        door.screen(),
         door.absorptance());
   }
 

@@ -15,6 +15,7 @@ import org.shopclime.shop.BuildLayer;
 import org.shopclime.shop.Clock;
 import org.shopclime.shop.Contents;
 import org.shopclime.shop.Door;
+import org.shopclime.shop.DoorScreen;
 import org.shopclime.shop.DoorType;
 import org.shopclime.shop.Face;
 import org.shopclime.shop.Fan;
@@ -284,6 +285,7 @@ public final class TestShops {
         Seal.WORN,
         secondsOpen,
         when("work"),
+        DoorScreen.NOTHING,
         Span.known(0.6));
   }
 

@@ -36,12 +36,6 @@ class VentStackTest {
     assertThat(VentStack.together(0.3, 0.4)).isCloseTo(0.5, within(1e-12));
   }
 
-  /** 4 in. duct: 0.0081 m² by hand. */
-  @Test
-  void ductOfWoodDust() {
-    assertThat(ExhaustDuct.flow(0.1016, 1)).isCloseTo(0.008107, within(1e-6));
-  }
-
   @Test
   void refusesWhatCannotBe() {
     assertThatIllegalArgumentException().isThrownBy(() -> new VentStack(-1, 1, 1));
@@ -53,7 +47,5 @@ class VentStackTest {
     assertThatIllegalArgumentException().isThrownBy(() -> vents.windFlow(-1, 0.5));
     assertThatIllegalArgumentException().isThrownBy(() -> vents.windFlow(1, 1.5));
     assertThatIllegalArgumentException().isThrownBy(() -> VentStack.together(-1, 0));
-    assertThatIllegalArgumentException().isThrownBy(() -> ExhaustDuct.flow(0, 20));
-    assertThatIllegalArgumentException().isThrownBy(() -> ExhaustDuct.flow(0.1, 61));
   }
 }

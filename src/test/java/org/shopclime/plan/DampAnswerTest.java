@@ -201,6 +201,33 @@ class DampAnswerTest {
     assertThat(faced.mostWater()).isLessThan(bare.mostWater() / 3);
   }
 
+  /**
+   * Classes of IRC R702.7 as a published figure of each sheet puts it: polyethylene of 6 mil 0.06
+   * perm, kraft 0.8 perm, two coats of latex paint 5.4, drywall bare 28 perms.
+   */
+  @Test
+  void theLiningIsToldByItsClass() {
+    assertThat(lined("\"gypsum board 0.5 in\"")).contains("drywall, no retarder by its 28 perms.");
+    assertThat(lined("\"kraft facing\", \"gypsum board 0.5 in\""))
+        .contains("kraft facing, class II by its 0.79 perm.");
+    assertThat(lined("\"gypsum board 0.5 in\", \"latex paint\""))
+        .contains("latex paint, class III by its 5.4 perms.");
+    DampPath sheet = of(answer(shop(LINING, POLY)), "North wall", DampPath.Way.SPACE).path();
+    assertThat(sheet.lining().orElseThrow().retarderClass()).isEqualTo("I");
+    assertThat(sheet.lining().orElseThrow().perms()).isCloseTo(0.06, within(0.005));
+  }
+
+  /** What is said of a wall in the cold of Minneapolis behind this lining. */
+  private static String lined(String layers) {
+    Shop shop =
+        shop(
+            "\"station\": \"722230\"",
+            "\"station\": \"726580\"",
+            LINING,
+            "\"lining\": [" + layers + "]");
+    return DampWords.sentence(of(answer(shop), "North wall", DampPath.Way.SPACE));
+  }
+
   @Test
   void aLayerOfUnknownVapourIsNotJudgedAndSaidSo() {
     String own = "\"lining\": [{\"material\": \"barn board\", \"resistance\": \"R-1\"}]";

@@ -156,6 +156,7 @@ class SizingTest {
             "1/2 in foam in the doors",
             "1 in foam in the doors",
             "door seals tight",
+            "strips in the open door",
             "windows shaded",
             "compressor out of the room",
             "leaks halved");
@@ -165,6 +166,7 @@ class SizingTest {
             "1/2 in foam in the doors", List.of("Roll-up door"),
             "1 in foam in the doors", List.of("Roll-up door"),
             "door seals tight", List.of("Leakage"),
+            "strips in the open door", List.of("Roll-up door open"),
             "windows shaded", List.of("South window", "North window"),
             "compressor out of the room", List.of("Compressor"),
             "leaks halved", List.of("Leakage"));

@@ -202,6 +202,9 @@ class AnswerTextTest {
             "After days off the room is at 90 °F when work starts; the unit, switched on then, has"
                 + " it at 79 °F after 1 h 25 min; for the first hour of work to be held, switch it"
                 + " on 1 h 10 min before.",
+            "The published guide by floor area says 14,000 BTU/h for 576 ft² (15,400 BTU/h in much"
+                + " sun), where 15,000 BTU/h is the smallest usual size that holds here: it is meant"
+                + " for rooms of a home and knows neither your walls and weather nor your work.",
             "Heat on the worker at its worst: heat index 83 °F from 4 to 5 pm, wet-bulb globe 74 °F from"
                 + " 4 to 5 pm; with the unit off, heat index 118 °F from 4 to 5 pm, wet-bulb globe 90 °F"
                 + " from 4 to 5 pm (air moving at 0.67"

@@ -95,4 +95,43 @@ class OpenDoorTest {
       waterBefore = day.waterIn;
     }
   }
+
+  /** The air that opening the door brings in from three to four, kg/s, in room air of 78 °F. */
+  private static double brought(String screen) {
+    Shop open = MadeShops.read(opened("12", screen));
+    Shop shut = opened("0");
+    return total(MadeShops.model(open)) - total(MadeShops.model(shut));
+  }
+
+  private static double total(ShopModel model) {
+    return model.streams().total(0, model.setPoint(0), DayKind.WORKING, 12 * 14, 12);
+  }
+
+  private static String opened(String minutes, String screen) {
+    return Examples.text("insulated-foam-door")
+        .replace(
+            OPEN.formatted("2"),
+            OPEN.formatted(minutes) + ", \"screen\": \"%s\"".formatted(screen));
+  }
+
+  /** Strips hold back 93 parts of a hundred, an air door 75 while warmth moves more than wind. */
+  @Test
+  void stripsHoldAirBackAndAnAirDoorLess() {
+    double bare = brought("nothing");
+    assertThat(bare).isGreaterThan(0.05);
+    assertThat(brought("strips")).isCloseTo(0.07 * bare, within(1e-9));
+    assertThat(brought("air door")).isBetween(0.25 * bare - 1e-9, 0.6 * bare);
+  }
+
+  @Test
+  void stripsTakeHeatAndWaterOutOfTheDay() {
+    DayLedger bare = day(opened("12"));
+    DayLedger strips = day(MadeShops.read(opened("12", "strips")));
+    assertThat(sum(strips.inflow[0])).isLessThan(sum(bare.inflow[0]));
+    assertThat(sum(strips.air[0])).isLessThan(sum(bare.air[0]));
+  }
+
+  private static double sum(double[] of) {
+    return java.util.Arrays.stream(of).sum();
+  }
 }

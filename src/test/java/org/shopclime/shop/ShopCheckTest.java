@@ -251,6 +251,7 @@ class ShopCheckTest {
         door.seal(),
         door.openMinutes(),
         door.openWhen(),
+        door.screen(),
         door.absorptance());
   }
 
