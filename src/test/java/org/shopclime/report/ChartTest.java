@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -84,6 +85,20 @@ class ChartTest {
     }
     // A frame, and the warmest hour in each row.
     assertThat(plot.getAnnotations()).hasSize(1 + answer.scenarios().size());
+  }
+
+  /** In kW, short enough for each of ten narrow columns to have its name. */
+  @Test
+  void sizesInKilowattsAreShort() {
+    XYPlot plot = (XYPlot) ScenarioChart.of(Answers.example(), UnitSystem.SI, LIGHT).getPlot();
+    assertThat(plot.getDomainAxis().getLabel()).isEqualTo("Rated size, kW");
+    assertThat(((SymbolAxis) plot.getDomainAxis()).getSymbols())
+        .startsWith("1.47")
+        .contains("3.52")
+        .endsWith("10.55");
+    assertThat(plot.getAnnotations())
+        .filteredOn(XYTextAnnotation.class::isInstance)
+        .allMatch(text -> ((XYTextAnnotation) text).getText().matches("\\d\\d(\\.\\d)?"));
   }
 
   @Test
