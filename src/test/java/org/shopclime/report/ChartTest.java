@@ -168,10 +168,10 @@ class ChartTest {
     assertThat(bars.getRangeAxis().getLabel()).isEqualTo("Heat to take out, BTU/h");
     JFreeChart day = DayChart.of(core, Answers.SHOP, UnitSystem.INCH_POUND, LIGHT);
     assertThat(((XYPlot) day.getPlot()).getDomainAxis().getLabel()).isEqualTo("Time of day");
-    assertThat(panel(day, 0).getRangeAxis().getLabel()).isEqualTo("Temperature, °F");
+    assertThat(panel(day, 0).getRangeAxis().getLabel()).isEqualTo("Air, °F");
     assertThat(panel(day, 1).getRangeAxis().getLabel()).isEqualTo("Heat, BTU/h");
     JFreeChart si = DayChart.of(core, Answers.SHOP, UnitSystem.SI, LIGHT);
-    assertThat(panel(si, 0).getRangeAxis().getLabel()).isEqualTo("Temperature, °C");
+    assertThat(panel(si, 0).getRangeAxis().getLabel()).isEqualTo("Air, °C");
     assertThat(panel(si, 1).getRangeAxis().getLabel()).isEqualTo("Heat, W");
   }
 
