@@ -27,7 +27,7 @@ final class AnswerView {
   private final JPanel chip = new JPanel(new MigLayout(CHIP, "[center]", "[center]"));
   private final JLabel word = new JLabel("Reckoning");
   private final JTextArea sentence = Look.wrapped("One moment: the climate tables are being read.");
-  private final JLabel note = new JLabel(" ");
+  private final JTextArea note = Look.wrapped(" ");
   private final JPanel cells = new JPanel(new MigLayout("insets 0"));
   private List<Figure> figures = List.of();
   private final List<JPanel> made = new ArrayList<>();
@@ -60,7 +60,7 @@ final class AnswerView {
     right.setName("answer.words");
     right.add(sentence, "growx, wmin 100");
     right.add(cells, "growx, wmin 0");
-    right.add(note, "growx, wmin 0");
+    right.add(note, "growx, wmin 100");
     panel.add(chip, "aligny top, growy, wmin pref");
     panel.add(right, "growx, wmin 100");
     panel.addComponentListener(
@@ -195,10 +195,9 @@ final class AnswerView {
     }
   }
 
-  /** Says why the answer is grey. */
+  /** Says why the answer is grey, or why it is a range. */
   void say(String text) {
     note.setText(text.isEmpty() ? " " : text);
-    note.setToolTipText(text.isEmpty() ? null : text); // all of it, also where it is cut
   }
 
   /** After a change of theme. */

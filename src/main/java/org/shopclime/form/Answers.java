@@ -24,6 +24,10 @@ final class Answers {
   /** As many bars as have room for their names in half the height of a small screen. */
   private static final int BARS = 8;
 
+  private static final String LOAD = "Where the heat comes from at the worst hour";
+  private static final String DAY = "The hot day, hour by hour (work shaded)";
+  private static final ChartLook LIGHT = ChartLook.light();
+
   private final AnswerView top = new AnswerView();
   private final PicturesView pictures;
   private UnitSystem units;
@@ -94,8 +98,9 @@ final class Answers {
     if (core.isPresent()) {
       CoreAnswer answer = core.get();
       Shop shop = coreShop.orElseThrow();
-      JFreeChart load = LoadChart.of(answer, units, Look.charts(), BARS);
-      JFreeChart day = DayChart.of(answer, shop, units, Look.charts());
+      ChartLook look = Look.charts();
+      JFreeChart load = look.headed(LoadChart.of(answer, units, look, BARS), LOAD);
+      JFreeChart day = look.headed(DayChart.of(answer, shop, units, look), DAY);
       pictures.show(load, day, TableText.heat(answer, units));
       top.show(
           AnswerText.quickHeading(answer),
@@ -152,7 +157,8 @@ final class Answers {
                     AnswerText.sentence(answer, units),
                     SizeFigures.of(answer, units),
                     List.of(
-                        LoadChart.of(answer.core(), units, ChartLook.light()),
-                        DayChart.of(answer.core(), answer.shop(), units, ChartLook.light()))));
+                        LIGHT.headed(LoadChart.of(answer.core(), units, LIGHT), LOAD),
+                        LIGHT.headed(
+                            DayChart.of(answer.core(), answer.shop(), units, LIGHT), DAY))));
   }
 }

@@ -28,6 +28,20 @@ final class FormText {
   /** Longer exact texts are shown rounded. */
   private static final int LONGEST_EXACT = 10;
 
+  static final String STEPS =
+      """
+      1. File, New: pick the building and the work most like yours, type its size and the
+          figure on the cooling unit's label, choose the place.
+      2. Read the top: the warmest hour in which you work on a hot day, and the smallest
+          size that would keep the room as cool as you wish. Two temperatures with a dash
+          are a range: not everything is known.
+      3. Go through the parts on the left and mend what differs. Where you do not know,
+          leave "don't know"; the line below the figures says what is worth finding out.
+      4. "Changes" tells what helps most, "Compressor" where it stands best, "Damp" which
+          wall to mind, "things to mind" at the bottom what may be unsafe or odd.
+      5. File, Save keeps the shop; Write report makes a page with everything on it.
+      The right button of the mouse copies a table or saves a picture.""";
+
   static final String ABOUT =
       """
       Shopclime reckons how warm a small shop gets on its hot day, whether a cooling unit is

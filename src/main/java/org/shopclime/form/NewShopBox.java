@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -14,6 +15,8 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import org.shopclime.climate.Climates;
+import org.shopclime.climate.StationClimate;
 import org.shopclime.quantity.Kind;
 import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.Reading;
@@ -62,17 +65,18 @@ final class NewShopBox {
     row("Length, front to back", length, "new.length");
     row("Width of the front", width, "new.width");
     row("Height of the walls", height, "new.height");
-    row("The big door looks to", facing, "new.facing");
+    row("The big door faces", facing, "new.facing");
     row("Work", work, "new.work");
     row("Cooling unit, by its label", unit, "new.unit");
     unit.putClientProperty("JTextField.placeholderText", "none");
     row("Weather of", station, "new.station");
+    names.climates().ifPresent(this::addMap);
     assumptions.setName("new.assumptions");
     assumptions.setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
     assumptions.setFocusable(true);
     JScrollPane scroll = new JScrollPane(assumptions);
     scroll.setPreferredSize(new Dimension(Look.scaled(470), Look.scaled(150)));
-    JLabel taken = new JLabel("Taken for granted");
+    JLabel taken = new JLabel("Assumed until you change it");
     taken.setLabelFor(assumptions);
     panel.add(taken, "span 2, gaptop 6");
     panel.add(scroll, "span 2, growx, wmin 100, hmin 60");
@@ -94,6 +98,23 @@ final class NewShopBox {
     field.setName(name);
     panel.add(label);
     panel.add(field, "growx");
+  }
+
+  /** A button that opens the map, beside the weather. */
+  private void addMap(Climates climates) {
+    JButton map = new JButton("Find it on the map…");
+    map.setName("new.map");
+    map.addActionListener(
+        event ->
+            PlaceDialog.choose(
+                    panel,
+                    climates,
+                    climates
+                        .find(String.valueOf(station.getSelectedItem()))
+                        .map(StationClimate::station),
+                    units)
+                .ifPresent(found -> station.setSelectedItem(KnownNames.name(found))));
+    panel.add(map, "skip 1, alignx left");
   }
 
   JComponent component() {

@@ -103,8 +103,11 @@ final class PartDetail {
   }
 
   private static String size(double width, double height, UnitSystem units) {
-    return Quantities.show(Kind.LENGTH, width, units)
-        + " × "
-        + Quantities.show(Kind.LENGTH, height, units);
+    String across = Quantities.show(Kind.LENGTH, width, units);
+    String up = Quantities.show(Kind.LENGTH, height, units);
+    String unit = up.substring(up.lastIndexOf(' ') + 1);
+    // one unit for both, as there is little room in the tree
+    String first = across.endsWith(" " + unit) ? across.replace(" " + unit, "") : across;
+    return first + " × " + up;
   }
 }

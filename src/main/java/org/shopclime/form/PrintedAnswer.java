@@ -29,6 +29,14 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
 
   private static final int TEXT = 10;
 
+  /** Room for the last lines, points. */
+  private static final int FOOT = 28;
+
+  private static final String CAUTION =
+      "Computed by Shopclime from the shop as it was described: an estimate to choose by, not a"
+          + " design and not an approval. Local code, the makers' instructions and licensed trades"
+          + " decide.";
+
   /** Letters of the pictures as part of those on the screen, so that axes keep their names. */
   private static final double SMALL = 0.7;
 
@@ -68,7 +76,7 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
       below = Math.max(below, column);
     }
     y = below + 8;
-    double rest = format.getImageableY() + format.getImageableHeight() - y;
+    double rest = format.getImageableY() + format.getImageableHeight() - FOOT - y;
     double each = rest / (Math.max(1, charts.size()) - 1 + LAST);
     for (int i = 0; i < charts.size(); i++) {
       double height = i == charts.size() - 1 ? LAST * each : each;
@@ -81,6 +89,7 @@ record PrintedAnswer(String title, String sentence, List<Figure> figures, List<J
       }
       y += height;
     }
+    text(sheet, CAUTION, Font.ITALIC, TEXT - 2, left, y + 4, width);
     return PAGE_EXISTS;
   }
 

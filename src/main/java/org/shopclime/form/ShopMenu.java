@@ -53,6 +53,8 @@ final class ShopMenu {
     EDITOR,
     /** The keyboard goes to the answers. */
     ANSWERS,
+    /** What to do first, and how to read the answer. */
+    STEPS,
     /** What this is and is not. */
     ABOUT
   }
@@ -127,7 +129,13 @@ final class ShopMenu {
       leaves.add(item);
     }
     JMenu help = menu("Help", 'H');
-    item(help, "What this is, and is not", 'W', Deed.ABOUT, key(KeyEvent.VK_F1, 0));
+    item(help, "First steps", 'F', Deed.STEPS, key(KeyEvent.VK_F1, 0));
+    item(
+        help,
+        "What this is, and is not",
+        'W',
+        Deed.ABOUT,
+        key(KeyEvent.VK_F1, InputEvent.SHIFT_DOWN_MASK));
   }
 
   /** The digit that leads to a page with Alt; the tenth has the nought. */

@@ -340,6 +340,7 @@ public final class ShopWindow {
         middle.showAnswers();
         answers.pictures().focus();
       }
+      case STEPS -> questions.say("First steps", FormText.STEPS);
       case ABOUT -> questions.say("Shopclime", FormText.ABOUT);
     }
   }

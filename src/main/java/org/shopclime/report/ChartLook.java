@@ -2,6 +2,11 @@ package org.shopclime.report;
 
 import java.awt.Color;
 import java.awt.Font;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
 
 /**
  * Colours and type of a chart. The colours of lines and bars are from the palette of Okabe and Ito
@@ -75,6 +80,23 @@ public record ChartLook(
         VERMILLION,
         GREEN,
         TYPE);
+  }
+
+  /**
+   * Gives a picture a head.
+   *
+   * @param chart picture
+   * @param words what it shows
+   * @return the same picture
+   */
+  public JFreeChart headed(JFreeChart chart, String words) {
+    TextTitle title = new TextTitle(words, font().deriveFont(Font.BOLD));
+    title.setPaint(ink);
+    title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+    title.setPosition(RectangleEdge.TOP);
+    title.setPadding(new RectangleInsets(0, 4, 4, 4));
+    chart.setTitle(title);
+    return chart;
   }
 
   Font font() {

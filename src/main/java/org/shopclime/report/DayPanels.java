@@ -69,7 +69,7 @@ final class DayPanels {
   }
 
   XYPlot temperatures() {
-    XYPlot plot = panel("Temperature, " + Shown.temperatureUnit(units));
+    XYPlot plot = panel("Air, " + Shown.temperatureUnit(units));
     ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(false);
     return plot;
   }

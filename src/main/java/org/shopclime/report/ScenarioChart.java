@@ -19,8 +19,6 @@ import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.data.xy.DefaultXYZDataset;
 import org.shopclime.plan.Scenario;
 import org.shopclime.plan.SizeAnswer;
-import org.shopclime.quantity.Kind;
-import org.shopclime.quantity.Quantities;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
 import org.shopclime.unit.StandardSizes;
@@ -52,7 +50,7 @@ public final class ScenarioChart {
     List<Scenario> rows = answer.scenarios();
     SymbolAxis across =
         new SymbolAxis(
-            units == UnitSystem.SI ? "Rated size, W" : "Rated size, thousand BTU/h",
+            units == UnitSystem.SI ? "Rated size, kW" : "Rated size, thousand BTU/h",
             labels(sizes, units));
     ChartStyle.axis(across, look);
     across.setGridBandsVisible(false);
@@ -77,7 +75,7 @@ public final class ScenarioChart {
     plot.setNoDataMessage("Nothing to show");
     ChartStyle.plot(plot, look);
     own(answer).ifPresent(size -> frame(plot, rows, column(sizes, size), units, look));
-    plot.setFixedLegendItems(legend(answer, look));
+    plot.setFixedLegendItems(legend(answer, units, look));
     return ChartStyle.chart(plot, look);
   }
 
@@ -108,7 +106,7 @@ public final class ScenarioChart {
             size ->
                 units == UnitSystem.INCH_POUND
                     ? thousands(Units.btuh(size))
-                    : Quantities.show(Kind.POWER, size, units).replaceAll("[^0-9.,]", ""))
+                    : ChartStyle.figures("0.0#").format(Math.rint(size / 10) / 100))
         .toArray(String[]::new);
   }
 
@@ -151,19 +149,26 @@ public final class ScenarioChart {
     for (int row = 0; row < rows.size(); row++) {
       Scenario scenario = rows.get(row);
       XYTextAnnotation text =
-          new XYTextAnnotation(Shown.temperature(scenario.indoorPeak(), units), column, row);
+          new XYTextAnnotation(
+              Shown.temperature(scenario.indoorPeak(), units)
+                  .replace(" " + Shown.temperatureUnit(units), ""),
+              column,
+              row);
       text.setFont(look.smallFont());
       text.setPaint(scenario.holds() ? look.paper() : look.ink());
       plot.addAnnotation(text);
     }
   }
 
-  private static LegendItemCollection legend(SizeAnswer answer, ChartLook look) {
+  private static LegendItemCollection legend(SizeAnswer answer, UnitSystem units, ChartLook look) {
     LegendItemCollection legend = new LegendItemCollection();
     legend.add(new LegendItem("Holds the wished temperature", look.indoor()));
     legend.add(new LegendItem("Does not", look.grid()));
     if (own(answer).isPresent()) {
-      legend.add(new LegendItem("Framed: your unit, with its warmest working hour", look.ink()));
+      legend.add(
+          new LegendItem(
+              "Framed: your unit, with its warmest working hour, " + Shown.temperatureUnit(units),
+              look.ink()));
     }
     return legend;
   }

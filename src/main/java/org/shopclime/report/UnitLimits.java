@@ -30,7 +30,8 @@ public final class UnitLimits {
       return List.of(
           "Airflow and pads are as you typed them; no maker's data are used. The air leaves the pads"
               + " that part of the way from its temperature to its wet bulb; the picture takes the"
-              + " moisture of the hot day's air at all temperatures.",
+              + " moisture of the hot day's air at all temperatures, and where air that cool cannot"
+              + " hold it (left of the bend) saturated air.",
           "Not counted: wear, dried or clogged pads, hard water. As much air must leave as it blows"
               + " in: a window or door stands open while it runs.");
     }

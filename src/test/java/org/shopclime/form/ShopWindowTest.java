@@ -524,6 +524,14 @@ class ShopWindowTest {
   }
 
   @Test
+  void helpTellsTheFirstSteps() {
+    person.menu(ShopMenu.Deed.STEPS);
+    assertThat(person.replies.asked.get(person.replies.asked.size() - 1))
+        .contains("File, New")
+        .contains("things to mind");
+  }
+
+  @Test
   void aFileCanBeDroppedOnTheWindow() throws IOException {
     Path file = folder.resolve("dropped.json");
     ShopFile.save(SmallShop.shop().withName("Dropped"), file);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -86,6 +87,20 @@ class ChartTest {
     assertThat(plot.getAnnotations()).hasSize(1 + answer.scenarios().size());
   }
 
+  /** In kW, short enough for each of ten narrow columns to have its name. */
+  @Test
+  void sizesInKilowattsAreShort() {
+    XYPlot plot = (XYPlot) ScenarioChart.of(Answers.example(), UnitSystem.SI, LIGHT).getPlot();
+    assertThat(plot.getDomainAxis().getLabel()).isEqualTo("Rated size, kW");
+    assertThat(((SymbolAxis) plot.getDomainAxis()).getSymbols())
+        .startsWith("1.47")
+        .contains("3.52")
+        .endsWith("10.55");
+    assertThat(plot.getAnnotations())
+        .filteredOn(XYTextAnnotation.class::isInstance)
+        .allMatch(text -> ((XYTextAnnotation) text).getText().matches("\\d\\d(\\.\\d)?"));
+  }
+
   @Test
   void aSizeOfItsOwnHasItsColumn() {
     SizeAnswer usual = Answers.example();
@@ -154,10 +169,10 @@ class ChartTest {
     assertThat(bars.getRangeAxis().getLabel()).isEqualTo("Heat to take out, BTU/h");
     JFreeChart day = DayChart.of(core, Answers.SHOP, UnitSystem.INCH_POUND, LIGHT);
     assertThat(((XYPlot) day.getPlot()).getDomainAxis().getLabel()).isEqualTo("Time of day");
-    assertThat(panel(day, 0).getRangeAxis().getLabel()).isEqualTo("Temperature, °F");
+    assertThat(panel(day, 0).getRangeAxis().getLabel()).isEqualTo("Air, °F");
     assertThat(panel(day, 1).getRangeAxis().getLabel()).isEqualTo("Heat, BTU/h");
     JFreeChart si = DayChart.of(core, Answers.SHOP, UnitSystem.SI, LIGHT);
-    assertThat(panel(si, 0).getRangeAxis().getLabel()).isEqualTo("Temperature, °C");
+    assertThat(panel(si, 0).getRangeAxis().getLabel()).isEqualTo("Air, °C");
     assertThat(panel(si, 1).getRangeAxis().getLabel()).isEqualTo("Heat, W");
   }
 
