@@ -13,7 +13,7 @@
  * <b>Plants:</b> every kind answers {@code RoomPlant.at(room, outdoor, demand)} with a {@code
  * RoomEffect}: {@code WindowUnit}, {@code PortableUnit} (one hose, two, leaky), {@code
  * DuctlessHeatPump} (cooling, heating), {@code EvaporativeCooler}, {@code Dehumidifier}, {@code
- * Heater}, {@code AirMover}. Heat and water of each close to 1e-9.<br>
+ * Heater}. Heat and water of each close to 1e-9.<br>
  * <b>Altitude:</b> fans move a volume, so thin air is less mass: coils run colder, take out more
  * water and a little less of it sensible, hoses and wet pads carry less. Capacity and power of the
  * curves are kept as at sea level, a few per cent too much at 5,000 ft.<br>

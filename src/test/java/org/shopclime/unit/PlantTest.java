@@ -150,15 +150,12 @@ class PlantTest {
   }
 
   @Test
-  void heatersAndFansTurnEveryWattIntoHeat() {
-    for (RoomPlant plant : List.of(new Heater(1500), new AirMover(1500))) {
-      RoomEffect half = plant.at(RATED, HOT, 0.5);
-      assertThat(half.sensible()).isEqualTo(750);
-      assertThat(half.power()).isEqualTo(750);
-      assertThat(half.water()).isZero();
-      assertThat(half.elsewhere()).isEqualTo(Elsewhere.NOTHING);
-    }
-    assertThatIllegalArgumentException().isThrownBy(() -> new AirMover(0));
+  void aHeaterTurnsEveryWattIntoHeat() {
+    RoomEffect half = new Heater(1500).at(RATED, HOT, 0.5);
+    assertThat(half.sensible()).isEqualTo(750);
+    assertThat(half.power()).isEqualTo(750);
+    assertThat(half.water()).isZero();
+    assertThat(half.elsewhere()).isEqualTo(Elsewhere.NOTHING);
   }
 
   /**
@@ -229,7 +226,7 @@ class PlantTest {
         .isThrownBy(() -> unit.at(RATED, high, 1))
         .withMessageContaining("differ in pressure");
     for (double demand : new double[] {-0.1, 1.1, Double.NaN}) {
-      for (RoomPlant plant : List.of(unit, ONE_HOSE, new Heater(1500), new AirMover(50))) {
+      for (RoomPlant plant : List.of(unit, ONE_HOSE, new Heater(1500))) {
         assertThatIllegalArgumentException()
             .isThrownBy(() -> plant.at(RATED, HOT, demand))
             .withMessageContaining("demand " + demand);

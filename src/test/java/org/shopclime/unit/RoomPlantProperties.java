@@ -51,8 +51,7 @@ class RoomPlantProperties {
           VARIABLE.heating(),
           VARIABLE.withBackUp(1000).withLowestOutdoor(-5).heating(),
           VARIABLE.withColdRating(Rating.ofCop(3600, 2.4)).withLowestOutdoor(-30).heating(),
-          new Heater(1500),
-          new AirMover(100));
+          new Heater(1500));
   private static final List<RoomPlant> OTHERS =
       List.of(
           EvaporativeCooler.usual(0.7, 250),
