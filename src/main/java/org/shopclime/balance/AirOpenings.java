@@ -138,7 +138,7 @@ final class AirOpenings {
     double byTemperature = dense * Math.max(outside, inside) / outside;
     double byWind =
         DoorExchange.windFlow(place.width(), place.height(), out.wind() * shelteredWind[room]);
-    return Math.max(place.screen().left(byTemperature), place.screen().leftOfWind(byWind));
+    return Math.max(place.screen().left(byTemperature), byWind);
   }
 
   /** Slot by slot: a fan that runs half the time adds more than half a fan would. */

@@ -32,30 +32,28 @@ public final class DoorExchange {
   private DoorExchange() {}
 
   /**
-   * What hangs in the open doorway. Both were measured on air that temperature moves. Strips cover
-   * the doorway, so wind through it is taken to be held back as much, though a gust parts them; a
-   * jet of air is taken to do nothing against wind.
+   * What hangs in the open doorway. Both were measured on air that temperature moves; nothing
+   * measured is known of air that wind moves, which parts strips and bends a jet, so that is taken
+   * to pass as through an open door.
    */
   public enum Protection {
     /** Nothing. */
-    NONE(0, 0),
+    NONE(0),
     /**
      * Plastic strips, whole and hanging closed: stops 93 % (Pham and Oliver 1983). Worn or parted
      * ones much less.
      */
-    STRIP_CURTAIN(0.93, 0.93),
+    STRIP_CURTAIN(0.93),
     /**
      * A fan that blows down across the doorway, well set: stops 75 % (same; others measured 50 to
      * 80 %).
      */
-    AIR_CURTAIN(0.75, 0);
+    AIR_CURTAIN(0.75);
 
     private final double stopped;
-    private final double stoppedOfWind;
 
-    Protection(double stopped, double stoppedOfWind) {
+    Protection(double stopped) {
       this.stopped = stopped;
-      this.stoppedOfWind = stoppedOfWind;
     }
 
     /**
@@ -75,16 +73,6 @@ public final class DoorExchange {
      */
     public double left(double flow) {
       return (1 - stopped) * flow;
-    }
-
-    /**
-     * What goes through of a flow that wind moves.
-     *
-     * @param flow without protection, any unit
-     * @return the same unit
-     */
-    public double leftOfWind(double flow) {
-      return (1 - stoppedOfWind) * flow;
     }
   }
 

@@ -33,7 +33,7 @@ public final class ChangeTable {
             ? "A foam line is that foam in place of what the doors have now. "
             : "")
         + (tells(answer, "strips")
-            ? "Strips are whole and hang closed; parted or worn ones hold back much less. "
+            ? "Strips are whole and hang closed, worn ones hold back much less, and wind is taken to pass them. "
             : "");
   }
 
