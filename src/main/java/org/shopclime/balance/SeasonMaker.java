@@ -87,10 +87,11 @@ final class SeasonMaker {
     Drivers drivers = new Drivers(network);
     fillMeans(drivers);
     for (int room = 0; room < rooms; room++) {
-      if (season == Season.COOLING && (year.isCooledByUnit(room) || year.isCooledIdeally(room))) {
-        drivers.hold(room, year.cooledTo(room));
-      } else if (season == Season.HEATING && year.isHeated(room)) {
-        drivers.hold(room, year.heatedTo(room));
+      if (season == Season.COOLING
+          && (year.plants().isCooledByUnit(room) || year.plants().isCooledIdeally(room))) {
+        drivers.hold(room, year.plants().cooledTo(room));
+      } else if (season == Season.HEATING && year.plants().isHeated(room)) {
+        drivers.hold(room, year.plants().heatedTo(room));
       }
     }
     MeanPassages between =

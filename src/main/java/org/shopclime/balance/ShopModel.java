@@ -3,7 +3,6 @@ package org.shopclime.balance;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import org.shopclime.air.MoistAir;
 import org.shopclime.climate.DesignDays;
 import org.shopclime.climate.HotDay;
 import org.shopclime.envelope.Season;
@@ -212,8 +211,7 @@ public final class ShopModel {
    * @return kg/kg
    */
   public double wishedHumidityRatio(int room) {
-    return MoistAir.humidityRatioFromRelativeHumidity(
-        setPoint(room), room(room).wishedHumidity(), day.pressure());
+    return RoomWater.wishedHumidityRatio(room(room), day.pressure());
   }
 
   /**
@@ -245,35 +243,13 @@ public final class ShopModel {
   }
 
   /**
-   * Dry air in a room.
+   * What holds water in a room.
    *
    * @param room index
-   * @return kg
+   * @return its air and the store beside it
    */
-  public double dryAirMass(int room) {
-    return room(room).airVolume()
-        * MoistAir.dryAirDensity(setPoint(room), wishedHumidityRatio(room), day.pressure());
-  }
-
-  /**
-   * Water that walls and wood of a room take up for each kg/kg by which its air grows moister.
-   *
-   * @param room index
-   * @return kg
-   */
-  public double moistureStore(int room) {
-    return skeleton.stores().get(room).perRelativeHumidity()
-        / MoistAir.saturationHumidityRatio(setPoint(room), day.pressure());
-  }
-
-  /**
-   * Water that passes between air and store for each kg/kg of difference.
-   *
-   * @param room index
-   * @return kg/s
-   */
-  public double moistureExchange(int room) {
-    return skeleton.stores().get(room).exchange();
+  public RoomWater roomWater(int room) {
+    return RoomWater.of(skeleton, room, day.pressure());
   }
 
   /**

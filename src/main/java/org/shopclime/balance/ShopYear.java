@@ -1,22 +1,15 @@
 package org.shopclime.balance;
 
 import java.time.DayOfWeek;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.shopclime.air.MoistAir;
 import org.shopclime.envelope.Season;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.Network;
 import org.shopclime.shop.Room;
-import org.shopclime.shop.RoomCooling;
-import org.shopclime.shop.RoomHeating;
-import org.shopclime.shop.RoomUse;
 import org.shopclime.shop.Shop;
 
 /**
@@ -34,60 +27,36 @@ public final class ShopYear {
   private final YearWeather weather;
   private final Skeleton skeleton;
   private final YearSun sun;
-  private final YearWeek week;
-  private final int[] plans = new int[YearWeather.DAYS];
+
+  /** Plan of each day. */
+  private final int[] plans;
+
   private final Season[] seasons;
-  private final int[] networkOfDay = new int[YearWeather.DAYS];
+  private final int[] networkOfDay;
   private final List<Network> networks;
   private final List<TrueRadiation> radiation;
   private final YearDrivers drivers;
-  private final AirOpenings openings;
-  private final Passages passages;
-  private final List<List<AirOpenings.Plan>> air = new ArrayList<>();
-  private final List<RoomYear> rooms = new ArrayList<>();
+  private final YearFlows flows;
+  private final List<RoomYear> rooms;
+  private final PlantHours plants;
 
   /** Radiant gains by plan, hour of the day and room, W. */
   private final double[][][] radiantGains;
 
-  private final Optional<CoolingHabit> habit;
-
-  /** Hours of work and the habit's lead, by plan and hour of the day; empty without a habit. */
-  private final boolean[][] wished;
-
   private ShopYear(Shop shop, YearWeather weather, DayOfWeek first) {
     this.shop = shop;
     this.weather = weather;
-    habit = Optional.empty();
-    wished = new boolean[0][];
-    week = new YearWeek(shop.work(), first);
-    for (int day = 0; day < YearWeather.DAYS; day++) {
-      plans[day] = week.planOf(day);
-    }
+    YearWeek week = new YearWeek(shop.work(), first);
+    plans = week.plans();
     seasons = SeasonOfMonth.of(weather);
     skeleton = SkeletonMaker.of(shop, Season.COOLING);
     sun = new YearSun(skeleton.pieces(), weather, shop.place().groundReflectance());
-    openings = new AirOpenings(skeleton, shop.place());
-    passages =
-        new Passages(
-            skeleton.ways(),
-            YearWeek.PLANS,
-            week::slots,
-            weather.pressure(),
-            shop.place().airDensity());
-    for (int plan = 0; plan < YearWeek.PLANS; plan++) {
-      int of = plan;
-      List<AirOpenings.Plan> plans = new ArrayList<>();
-      for (int room = 0; room < skeleton.air().size(); room++) {
-        double celsius = skeleton.rooms().get(room).setPoint();
-        plans.add(
-            AirOpenings.Plan.of(
-                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, of)));
-      }
-      air.add(plans);
-    }
-    for (int room = 0; room < skeleton.rooms().size(); room++) {
-      rooms.add(new RoomYear(shop, skeleton, room, week));
-    }
+    flows = new YearFlows(skeleton, shop.place(), weather, week);
+    rooms =
+        IntStream.range(0, skeleton.rooms().size())
+            .mapToObj(room -> new RoomYear(shop, skeleton, room, week))
+            .toList();
+    plants = new PlantHours(shop, skeleton.rooms(), rooms, week);
     radiantGains = new double[YearWeek.PLANS][Profile.HOURS][rooms.size()];
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       for (int hour = 0; hour < Profile.HOURS; hour++) {
@@ -106,6 +75,7 @@ public final class ShopYear {
       }
     }
     List<Season> standing = Arrays.stream(seasons).distinct().sorted().toList();
+    networkOfDay = new int[YearWeather.DAYS];
     for (int day = 0; day < YearWeather.DAYS; day++) {
       networkOfDay[day] = standing.indexOf(season(day * Profile.HOURS));
     }
@@ -115,28 +85,21 @@ public final class ShopYear {
     radiation = made.stream().map(SeasonMaker.Made::radiation).toList();
   }
 
-  private ShopYear(ShopYear of, CoolingHabit habit) {
+  private ShopYear(ShopYear of, PlantHours plants) {
+    this.plants = plants;
     shop = of.shop;
     weather = of.weather;
     skeleton = of.skeleton;
     sun = of.sun;
-    week = of.week;
-    System.arraycopy(of.plans, 0, plans, 0, plans.length);
+    plans = of.plans;
     seasons = of.seasons;
-    System.arraycopy(of.networkOfDay, 0, networkOfDay, 0, networkOfDay.length);
+    networkOfDay = of.networkOfDay;
     networks = of.networks;
     radiation = of.radiation;
     drivers = of.drivers;
-    openings = of.openings;
-    passages = of.passages;
-    air.addAll(of.air);
-    rooms.addAll(of.rooms);
+    flows = of.flows;
+    rooms = of.rooms;
     radiantGains = of.radiantGains;
-    this.habit = Optional.of(habit);
-    wished = new boolean[YearWeek.PLANS][];
-    for (int plan = 0; plan < wished.length; plan++) {
-      wished[plan] = habit.wished(week.slots(shop.work().hours(), plan));
-    }
   }
 
   /**
@@ -147,7 +110,7 @@ public final class ShopYear {
    * @return the year
    */
   public ShopYear cooledBy(CoolingHabit habit) {
-    return new ShopYear(this, habit);
+    return new ShopYear(this, plants.under(habit));
   }
 
   /**
@@ -272,7 +235,8 @@ public final class ShopYear {
         convective += airGain(room, hour);
         radiant += rooms.get(room).radiant(plan(hour), hour % Profile.HOURS);
         double flow =
-            inflow(room, cooledTo(room), hour) * MoistAir.humidHeat(outdoorHumidityRatio(hour));
+            inflow(room, plants.cooledTo(room), hour)
+                * MoistAir.humidHeat(outdoorHumidityRatio(hour));
         conductance += flow;
         heat += flow * weather.dryBulb(hour);
       }
@@ -316,9 +280,7 @@ public final class ShopYear {
    * @return kg of dry air a second
    */
   public double inflow(int room, double celsius, int hour) {
-    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
-    AirOpenings.Plan plan = air.get(plan(hour)).get(room);
-    return openings.flow(room, celsius, weather.air(hour), plan, slot, DaySlots.PER_HOUR, null);
+    return flows.inflow(room, celsius, hour, plan(hour));
   }
 
   /**
@@ -327,7 +289,7 @@ public final class ShopYear {
    * @return ways that stand open
    */
   public Passages passages() {
-    return passages;
+    return flows.passages();
   }
 
   /**
@@ -341,7 +303,7 @@ public final class ShopYear {
    */
   public double passing(int way, double first, double second, int hour) {
     int slot = hour % Profile.HOURS * DaySlots.PER_HOUR;
-    return passages.dryAir(way, plan(hour), slot, DaySlots.PER_HOUR, first, second);
+    return passages().dryAir(way, plan(hour), slot, DaySlots.PER_HOUR, first, second);
   }
 
   /**
@@ -354,7 +316,7 @@ public final class ShopYear {
    * @return kg of dry air a second
    */
   public double passingThatDay(int way, double first, double second, int hour) {
-    return passages.dryAir(way, plan(hour), 0, DaySlots.COUNT, first, second);
+    return passages().dryAir(way, plan(hour), 0, DaySlots.COUNT, first, second);
   }
 
   /**
@@ -420,56 +382,12 @@ public final class ShopYear {
   }
 
   /**
-   * Whether the cooling of a room is switched on.
+   * When the plants of its rooms are switched on and what they hold.
    *
-   * @param room index of the room
-   * @param hour 0 to 8,759
-   * @return true where it is on through half of the hour or more
+   * @return the hours of its plants
    */
-  public boolean coolingOn(int room, int hour) {
-    if (habit.isPresent() && isCooledByUnit(room)) {
-      return isWished(hour) || habit.get().away() < Double.POSITIVE_INFINITY;
-    }
-    return rooms.get(room).coolingOn(plan(hour), hour % Profile.HOURS);
-  }
-
-  /**
-   * Whether the heating of a room is switched on.
-   *
-   * @param room index of the room
-   * @param hour 0 to 8,759
-   * @return true where it is on through half of the hour or more
-   */
-  public boolean heatingOn(int room, int hour) {
-    return rooms.get(room).heatingOn(plan(hour), hour % Profile.HOURS);
-  }
-
-  /**
-   * Temperature a room is cooled to.
-   *
-   * @param room index of the room
-   * @return °C
-   */
-  public double cooledTo(int room) {
-    return room(room).setPoint();
-  }
-
-  /**
-   * Temperature a room is cooled to in an hour in which its cooling is on.
-   *
-   * @param room index of the room
-   * @param hour 0 to 8,759
-   * @return °C; {@link #cooledTo(int)} unless a habit lets the room get warmer then
-   */
-  public double cooledTo(int room, int hour) {
-    double usual = cooledTo(room);
-    return habit.isPresent() && isCooledByUnit(room) && !isWished(hour)
-        ? Math.max(usual, habit.get().away())
-        : usual;
-  }
-
-  private boolean isWished(int hour) {
-    return wished[plan(hour)][hour % Profile.HOURS];
+  public PlantHours plants() {
+    return plants;
   }
 
   /**
@@ -479,13 +397,7 @@ public final class ShopYear {
    * @return numbers of the chains; none where the owner tells no iron
    */
   public int[] iron(int room) {
-    if (!(room(room).contents().iron().likely() > 0)) {
-      return new int[0];
-    }
-    // Iron is the first of the contents, as ContentsPath lists them.
-    return chains(piece -> piece.component().kind() == ComponentKind.CONTENTS, room)
-        .limit(1)
-        .toArray();
+    return new ColdFaces(skeleton).iron(room);
   }
 
   /**
@@ -495,117 +407,17 @@ public final class ShopYear {
    * @return numbers of the chains; none where no floor lies on the ground
    */
   public int[] slabs(int room) {
-    return chains(
-            piece -> piece.outside() instanceof Piece.Ground && piece.inside().isFloor(), room)
-        .toArray();
-  }
-
-  private IntStream chains(Predicate<Piece> wanted, int room) {
-    return IntStream.range(0, skeleton.pieces().size())
-        .filter(chain -> skeleton.pieces().get(chain).room() == room)
-        .filter(chain -> wanted.test(skeleton.pieces().get(chain)));
+    return new ColdFaces(skeleton).slabs(room);
   }
 
   /**
-   * Temperature a room is heated to outside of a set-back; where it is cooled too, no higher than
-   * it is cooled to, so that the plants never work against each other.
-   *
-   * @param room index of the room
-   * @return °C
-   */
-  public double heatedTo(int room) {
-    return noHigher(room, room(room).heatedTo().orElse(shop.work().winterTemperature()));
-  }
-
-  /**
-   * Temperature a room is heated to at the end of a part of an hour, set-back counted. A step of a
-   * year's run brings the air to where the set point is when the step ends; while it rises, the
-   * mean of the step is so half a step ahead.
-   *
-   * @param room index of the room
-   * @param hour 0 to 8,759
-   * @param end when that part ends, as a share of the hour, above 0 to 1; told to five minutes
-   * @return °C
-   */
-  public double heatedTo(int room, int hour, double end) {
-    int slots = (int) Math.ceil(end * DaySlots.PER_HOUR - 1e-9);
-    int slot = hour % Profile.HOURS * DaySlots.PER_HOUR + slots - 1;
-    return noHigher(room, rooms.get(room).heatedTo(plan(hour), slot));
-  }
-
-  private double noHigher(int room, double wished) {
-    return cooling(room) == RoomCooling.NONE ? wished : Math.min(wished, cooledTo(room));
-  }
-
-  /**
-   * Whether the shop's unit cools a room, where it stands in it.
-   *
-   * @param room index of the room
-   * @return false in a room that floats
-   */
-  public boolean isCooledByUnit(int room) {
-    return cooling(room) == RoomCooling.UNIT;
-  }
-
-  /**
-   * Whether a plant cools a room that always holds its set point.
-   *
-   * @param room index of the room
-   * @return false in a room that floats
-   */
-  public boolean isCooledIdeally(int room) {
-    return cooling(room) == RoomCooling.IDEAL;
-  }
-
-  /**
-   * Whether a plant heats a room.
-   *
-   * @param room index of the room
-   * @return false in a room that floats
-   */
-  public boolean isHeated(int room) {
-    return room(room).use() == RoomUse.COOLED && room(room).heating() == RoomHeating.IDEAL;
-  }
-
-  private RoomCooling cooling(int room) {
-    return room(room).use() == RoomUse.COOLED ? room(room).cooling() : RoomCooling.NONE;
-  }
-
-  /**
-   * Dry air in a room.
+   * What holds water in a room.
    *
    * @param room index
-   * @return kg
+   * @return its air and the store beside it
    */
-  public double dryAirMass(int room) {
-    return room(room).airVolume()
-        * MoistAir.dryAirDensity(cooledTo(room), wishedHumidityRatio(room), weather.pressure());
-  }
-
-  private double wishedHumidityRatio(int room) {
-    return MoistAir.humidityRatioFromRelativeHumidity(
-        cooledTo(room), room(room).wishedHumidity(), weather.pressure());
-  }
-
-  /**
-   * Water that walls and wood of a room take up for each kg/kg by which its air grows moister.
-   *
-   * @param room index
-   * @return kg
-   */
-  public double moistureStore(int room) {
-    return skeleton.stores().get(room).perRelativeHumidity()
-        / MoistAir.saturationHumidityRatio(cooledTo(room), weather.pressure());
-  }
-
-  /**
-   * Water that passes between air and store for each kg/kg of difference.
-   *
-   * @param room index
-   * @return kg/s
-   */
-  public double moistureExchange(int room) {
-    return skeleton.stores().get(room).exchange();
+  public RoomWater roomWater(int room) {
+    return RoomWater.of(skeleton, room, weather.pressure());
   }
 
   /**
@@ -614,29 +426,8 @@ public final class ShopYear {
    * @return one entry for each outdoor face, window and door, in the owner's order
    */
   public List<SurfaceSun> surfaces() {
-    Map<String, SurfaceSun> found = new LinkedHashMap<>();
-    for (int chain = 0; chain < skeleton.pieces().size(); chain++) {
-      Piece piece = skeleton.pieces().get(chain);
-      if (piece.outside() instanceof Piece.Outdoors outdoors) {
-        String name = piece.component().name();
-        double through = piece.pane().isPresent() ? sun.transmitted(chain) : 0;
-        found.putIfAbsent(
-            piece.room() + name,
-            new SurfaceSun(name, room(piece.room()).name(), sun.incident(outdoors), through));
-      }
-    }
-    return List.copyOf(found.values());
+    return sun.surfaces(skeleton.rooms());
   }
-
-  /**
-   * Sun of a year on one surface.
-   *
-   * @param name what the owner calls it
-   * @param room name of the room behind it
-   * @param incident sun on it, shade left out, kWh/m²
-   * @param transmitted sun let through, kWh/m² of glass, shade counted; 0 where it is opaque
-   */
-  public record SurfaceSun(String name, String room, double incident, double transmitted) {}
 
   /**
    * Number of rooms.

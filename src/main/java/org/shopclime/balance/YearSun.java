@@ -3,6 +3,7 @@ package org.shopclime.balance;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.shopclime.shop.Room;
 import org.shopclime.sun.FaceSun;
 import org.shopclime.sun.PerezSky;
 import org.shopclime.sun.SunAngles;
@@ -81,6 +82,22 @@ final class YearSun {
 
   SunOnShop onShop() {
     return onShop;
+  }
+
+  /** Sun on each outdoor face, window and door, in the owner's order. */
+  List<SurfaceSun> surfaces(List<Room> rooms) {
+    Map<String, SurfaceSun> found = new LinkedHashMap<>();
+    for (int chain = 0; chain < pieces.size(); chain++) {
+      Piece piece = pieces.get(chain);
+      if (piece.outside() instanceof Piece.Outdoors outdoors) {
+        String name = piece.component().name();
+        double through = piece.pane().isPresent() ? transmitted(chain) : 0;
+        found.putIfAbsent(
+            piece.room() + name,
+            new SurfaceSun(name, rooms.get(piece.room()).name(), incident(outdoors), through));
+      }
+    }
+    return List.copyOf(found.values());
   }
 
   /** Sun on a square metre of an outdoor path through the year, shade left out, kWh/m². */

@@ -2,6 +2,7 @@ package org.shopclime.balance;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Arrays;
 import org.shopclime.shop.Schedule;
 import org.shopclime.shop.Work;
 
@@ -37,6 +38,13 @@ final class YearWeek {
     int weekday = (first.getValue() - 1 + day) % WEEK;
     boolean ahead = DaySlots.minutesAhead(work.clock(), YearWeather.date(day)) > 0;
     return weekday + (ahead ? WEEK : 0);
+  }
+
+  /** The same for each day of a year. */
+  int[] plans() {
+    int[] plans = new int[YearWeather.DAYS];
+    Arrays.setAll(plans, this::planOf);
+    return plans;
   }
 
   /** A schedule on one of the fourteen days. */

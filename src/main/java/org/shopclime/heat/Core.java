@@ -31,10 +31,7 @@ final class Core {
   private final double[] carried;
   private final double[] inversePivot;
 
-  private final double[] inflow;
-  private final double[] exchange;
-  private final boolean[] held;
-  private boolean factored;
+  private final LastFlows last;
 
   Core(Network network) {
     rooms = network.rooms();
@@ -51,9 +48,7 @@ final class Core {
     factor = new double[size * size];
     carried = new double[size];
     inversePivot = new double[size];
-    inflow = new double[rooms];
-    exchange = new double[rooms * rooms];
-    held = new boolean[rooms];
+    last = new LastFlows(rooms);
   }
 
   int size() {
@@ -78,34 +73,28 @@ final class Core {
 
   /** Factors for these flows and holds, unless they are those of the last call. */
   void prepare(Drivers d) {
-    if (factored
-        && Arrays.equals(inflow, d.inflow)
-        && Arrays.equals(exchange, d.exchange)
-        && Arrays.equals(held, d.held)) {
+    if (last.areThoseOf(d)) {
       return;
     }
-    factored = false;
-    System.arraycopy(d.inflow, 0, inflow, 0, rooms);
-    System.arraycopy(d.exchange, 0, exchange, 0, rooms * rooms);
-    System.arraycopy(d.held, 0, held, 0, rooms);
+    last.take(d);
     System.arraycopy(fixedTie, 0, tie, 0, size * size);
     System.arraycopy(fixedGround, 0, ground, 0, size);
     for (int i = 0; i < rooms; i++) {
-      ground[i] += inflow[i];
+      ground[i] += last.inflow[i];
       for (int j = 0; j < rooms; j++) {
-        tie[i * size + j] += exchange[i * rooms + j];
+        tie[i * size + j] += last.exchange[i * rooms + j];
       }
     }
     System.arraycopy(tie, 0, factor, 0, size * size);
     System.arraycopy(ground, 0, carried, 0, size);
     for (int i = 0; i < rooms; i++) {
-      if (held[i]) {
+      if (last.held[i]) {
         Arrays.fill(factor, i * size, (i + 1) * size, 0);
         carried[i] = 1;
       }
     }
     factor();
-    factored = true;
+    last.factored();
   }
 
   private void factor() {
@@ -115,10 +104,7 @@ final class Core {
         pivot += factor[k * size + j];
       }
       if (!(pivot > 0)) {
-        throw new IllegalStateException(
-            "nothing fixes the temperature of room "
-                + roomOf(k)
-                + ": no boundary, no air from outside and no held room reaches it");
+        throw LastFlows.free(roomOf(k));
       }
       inversePivot[k] = 1 / pivot;
       for (int i = k + 1; i < size; i++) {

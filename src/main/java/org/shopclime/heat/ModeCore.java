@@ -27,10 +27,7 @@ final class ModeCore {
 
   private final double[] rows;
   private final double[] factor;
-  private final double[] inflow;
-  private final double[] exchange;
-  private final boolean[] held;
-  private boolean factored;
+  private final LastFlows last;
 
   /**
    * Eliminates the stars.
@@ -56,9 +53,7 @@ final class ModeCore {
     negate(starToAir);
     rows = new double[size * size];
     factor = new double[size * size];
-    inflow = new double[rooms];
-    exchange = new double[rooms * rooms];
-    held = new boolean[rooms];
+    last = new LastFlows(rooms);
   }
 
   private double[] product(double[] one, double[] other) {
@@ -123,20 +118,15 @@ final class ModeCore {
 
   /** Factors for these flows and holds, unless they are those of the last call. */
   void prepare(Drivers d) {
-    if (factored
-        && Arrays.equals(inflow, d.inflow)
-        && Arrays.equals(exchange, d.exchange)
-        && Arrays.equals(held, d.held)) {
+    if (last.areThoseOf(d)) {
       return;
     }
-    System.arraycopy(d.inflow, 0, inflow, 0, rooms);
-    System.arraycopy(d.exchange, 0, exchange, 0, rooms * rooms);
-    System.arraycopy(d.held, 0, held, 0, rooms);
+    last.take(d);
     System.arraycopy(base, 0, rows, 0, base.length);
     for (int r = 0; r < rooms; r++) {
-      double out = inflow[r];
+      double out = last.inflow[r];
       for (int j = 0; j < rooms; j++) {
-        double flow = exchange[r * rooms + j];
+        double flow = last.exchange[r * rooms + j];
         if (flow != 0) {
           out += flow;
           rows[2 * r * size + 2 * j] -= flow;
@@ -148,24 +138,20 @@ final class ModeCore {
     }
     System.arraycopy(rows, 0, factor, 0, rows.length);
     for (int r = 0; r < rooms; r++) {
-      if (held[r]) {
+      if (last.held[r]) {
         Arrays.fill(factor, 2 * r * size, (2 * r + 2) * size, 0);
         factor[2 * r * size + 2 * r] = 1;
         factor[(2 * r + 1) * size + 2 * r + 1] = 1;
       }
     }
-    factored = false;
     factor();
-    factored = true;
+    last.factored();
   }
 
   private void factor() {
     int row = Small.factor(factor, size);
     if (row >= 0) {
-      throw new IllegalStateException(
-          "nothing fixes the temperature of room "
-              + row / 2
-              + ": no boundary, no air from outside and no held room reaches it");
+      throw LastFlows.free(row / 2);
     }
   }
 

@@ -57,8 +57,8 @@ public record HabitAnswer(
     HabitYear demand = of(Habit.ON_DEMAND);
     YearResult year = demand.year();
     for (int hour = hotWeek; hour < hotWeek + YearWeeks.HOURS; hour++) {
-      if (year.year().coolingOn(demand.room(), hour)
-          && !year.year().coolingOn(demand.room(), hour - 1)) {
+      if (year.year().plants().coolingOn(demand.room(), hour)
+          && !year.year().plants().coolingOn(demand.room(), hour - 1)) {
         return OptionalInt.of((hour % 24 * 60 + year.year().minutesAhead(hour)) % (24 * 60));
       }
     }

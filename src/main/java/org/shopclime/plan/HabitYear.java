@@ -93,7 +93,7 @@ public record HabitYear(
    * @return hours above set point + 1 °F
    */
   public double hotWorkHours(int from, int to) {
-    double limit = year.year().cooledTo(room) + LivedDay.TOLERANCE;
+    double limit = year.year().plants().cooledTo(room) + LivedDay.TOLERANCE;
     double sum = 0;
     for (int hour = from; hour < to; hour++) {
       sum += year.at(Figure.AIR, room, hour) > limit ? year.year().working(hour) : 0;

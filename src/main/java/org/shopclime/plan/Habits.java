@@ -71,7 +71,8 @@ final class Habits {
     if (morning.isEmpty()) {
       return Optional.empty();
     }
-    double away = Math.max(shop.work().setBackTo(), described.cooledTo(unit.room()) + LEAST);
+    double away =
+        Math.max(shop.work().setBackTo(), described.plants().cooledTo(unit.room()) + LEAST);
     double lead =
         morning.get().lead().isPresent()
             ? morning.get().lead().getAsInt() * 60.0

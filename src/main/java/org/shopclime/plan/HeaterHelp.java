@@ -55,7 +55,8 @@ public record HeaterHelp(
 
   private static boolean rises(YearResult year, int room, int hour) {
     int before = Math.floorMod(hour - 1, YearWeather.HOURS);
-    return !year.year().heatingOn(room, before)
-        || year.year().heatedTo(room, hour, 1) > year.year().heatedTo(room, before, 1) + RISE;
+    return !year.year().plants().heatingOn(room, before)
+        || year.year().plants().heatedTo(room, hour, 1)
+            > year.year().plants().heatedTo(room, before, 1) + RISE;
   }
 }

@@ -107,7 +107,7 @@ public record YearAnswer(
    * @return plant that acts in it
    */
   public Plant cooling(int of) {
-    if (described.year().isCooledIdeally(of)) {
+    if (described.year().plants().isCooledIdeally(of)) {
       return Plant.IDEAL;
     }
     return unit.filter(owned -> owned.room() == of).isPresent() ? Plant.UNIT : Plant.NONE;
@@ -120,7 +120,7 @@ public record YearAnswer(
    * @return plant that acts in it; the unit where it is a heat pump, whatever helps it
    */
   public Plant heating(int of) {
-    if (!described.year().isHeated(of)) {
+    if (!described.year().plants().isHeated(of)) {
       return Plant.NONE;
     }
     return unit.filter(owned -> owned.room() == of && owned.heats()).isPresent()

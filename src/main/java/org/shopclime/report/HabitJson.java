@@ -29,7 +29,7 @@ final class HabitJson {
   static void put(ObjectNode root, HabitAnswer answer) {
     ObjectNode json = root.putObject("habits");
     HabitYear any = answer.of(Habit.ALWAYS_ON);
-    json.put("wishedC", rounded(any.year().year().cooledTo(any.room())));
+    json.put("wishedC", rounded(any.year().year().plants().cooledTo(any.room())));
     json.put("setBackC", rounded(answer.away()));
     OptionalInt lead = answer.morning().lead();
     json.put("hotDayLeadMin", lead.isPresent() ? (Integer) lead.getAsInt() : null);

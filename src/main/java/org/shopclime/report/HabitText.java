@@ -364,7 +364,7 @@ public final class HabitText {
   }
 
   private double setPoint() {
-    return always.year().year().cooledTo(always.room());
+    return always.year().year().plants().cooledTo(always.room());
   }
 
   private static Month middle(int from) {

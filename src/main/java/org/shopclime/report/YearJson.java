@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
-import org.shopclime.balance.ShopYear;
+import org.shopclime.balance.SurfaceSun;
 import org.shopclime.plan.HeaterHelp;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.quantity.UnitSystem;
@@ -53,7 +53,7 @@ public final class YearJson {
     BillJson.put(root, answer.bill());
     answer.habits().ifPresent(habits -> HabitJson.put(root, habits));
     ArrayNode surfaces = root.putArray("surfaces");
-    for (ShopYear.SurfaceSun sun : answer.described().year().surfaces()) {
+    for (SurfaceSun sun : answer.described().year().surfaces()) {
       surfaces
           .addObject()
           .put("name", sun.name())

@@ -3,7 +3,7 @@ package org.shopclime.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.shopclime.balance.ShopYear;
+import org.shopclime.balance.SurfaceSun;
 import org.shopclime.plan.YearAnswer;
 import org.shopclime.quantity.UnitSystem;
 import org.shopclime.quantity.Units;
@@ -104,12 +104,12 @@ final class YearPage {
   }
 
   private void sun() {
-    List<ShopYear.SurfaceSun> surfaces = answer.described().year().surfaces();
+    List<SurfaceSun> surfaces = answer.described().year().surfaces();
     if (surfaces.isEmpty()) {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    for (ShopYear.SurfaceSun sun : surfaces) {
+    for (SurfaceSun sun : surfaces) {
       String name = Shown.line(sun.name());
       rows.add(
           List.of(

@@ -279,17 +279,19 @@ final class DayRunner {
     water.share(unit.coil());
     double toldWater = 0;
     for (int r = 0; r < model.rooms(); r++) {
-      Moisture.Step wet = water.look(r, unit.coil());
+      double before = water.humidityRatio(r);
+      Moisture.Step wet = water.make(r, unit.coil(), ledger);
       if (r == room) {
-        toldWater = told(wet);
+        toldWater = told(before, wet);
         unit.leaves(wet.mean());
       }
       if (days.machine().isPresent()) {
         sums.addRoom(r, slot / DaySlots.PER_HOUR, slots, wet.mean());
       }
-      water.make(r, wet, unit.coil(), ledger);
     }
-    ledger.ifPresent(books -> audit(books, slot));
+    if (ledger.isPresent()) {
+      audit(ledger.get(), slot);
+    }
     sums.add(slot / DaySlots.PER_HOUR, slots, toldWater, unit, driers);
     unit.end();
   }
@@ -353,11 +355,9 @@ final class DayRunner {
     return gain;
   }
 
-  /** Mean over the ends of the five minutes in a step about to be made: what is told of it. */
-  private double told(Moisture.Step wet) {
-    return slots == 1
-        ? wet.air()
-        : wet.mean() + (wet.air() - moisture.humidityRatio(room)) / (2 * slots);
+  /** Mean over the ends of the five minutes in a step: what is told of its water. */
+  private double told(double before, Moisture.Step wet) {
+    return slots == 1 ? wet.air() : wet.mean() + (wet.air() - before) / (2 * slots);
   }
 
   private void notTooHot() {

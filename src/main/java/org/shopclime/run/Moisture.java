@@ -1,8 +1,11 @@
 package org.shopclime.run;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.shopclime.air.MoistAir;
+import org.shopclime.balance.RoomWater;
 import org.shopclime.balance.ShopModel;
 import org.shopclime.balance.ShopYear;
 
@@ -33,13 +36,13 @@ final class Moisture {
   private final double[] store;
   private final Stage[][] stages;
 
-  private Moisture(int rooms, double start) {
-    airMass = new double[rooms];
-    storeMass = new double[rooms];
-    exchange = new double[rooms];
-    air = new double[rooms];
-    store = new double[rooms];
-    stages = new Stage[rooms][0];
+  private Moisture(List<RoomWater> rooms, double start) {
+    airMass = rooms.stream().mapToDouble(RoomWater::dryAir).toArray();
+    storeMass = rooms.stream().mapToDouble(RoomWater::store).toArray();
+    exchange = rooms.stream().mapToDouble(RoomWater::exchange).toArray();
+    air = new double[rooms.size()];
+    store = new double[rooms.size()];
+    stages = new Stage[rooms.size()][0];
     Arrays.fill(air, start);
     Arrays.fill(store, start);
   }
@@ -55,13 +58,8 @@ final class Moisture {
     for (int hour = 1; hour <= 24; hour++) {
       outdoor += model.outdoorHumidityRatio(hour) / 24;
     }
-    Moisture moisture = new Moisture(model.rooms(), outdoor);
-    for (int room = 0; room < model.rooms(); room++) {
-      moisture.airMass[room] = model.dryAirMass(room);
-      moisture.storeMass[room] = model.moistureStore(room);
-      moisture.exchange[room] = model.moistureExchange(room);
-    }
-    return moisture;
+    return new Moisture(
+        IntStream.range(0, model.rooms()).mapToObj(model::roomWater).toList(), outdoor);
   }
 
   /**
@@ -72,13 +70,9 @@ final class Moisture {
    * @return water of its rooms
    */
   static Moisture of(ShopYear year, int hour) {
-    Moisture moisture = new Moisture(year.rooms(), year.outdoorHumidityRatio(hour));
-    for (int room = 0; room < year.rooms(); room++) {
-      moisture.airMass[room] = year.dryAirMass(room);
-      moisture.storeMass[room] = year.moistureStore(room);
-      moisture.exchange[room] = year.moistureExchange(room);
-    }
-    return moisture;
+    return new Moisture(
+        IntStream.range(0, year.rooms()).mapToObj(year::roomWater).toList(),
+        year.outdoorHumidityRatio(hour));
   }
 
   double humidityRatio(int room) {

@@ -115,7 +115,23 @@ final class StepWater {
   }
 
   /**
-   * Makes the step of one room.
+   * Looks where the water of a room leads and makes that step.
+   *
+   * @param room index of the room
+   * @param coil water that the unit takes out of its room, kg/s
+   * @param ledger account of the water, if one is kept
+   * @return the step
+   */
+  Moisture.Step make(int room, double coil, Optional<DayLedger> ledger) {
+    Moisture.Around around = around(room);
+    double out = out(room, coil);
+    Moisture.Step step = moisture.look(room, around, saturated(march.meanAir(room)), out);
+    moisture.go(room, step, around, out, ledger);
+    return step;
+  }
+
+  /**
+   * Makes a step of one room that was looked at.
    *
    * @param room index of the room
    * @param step where its water leads

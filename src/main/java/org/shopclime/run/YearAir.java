@@ -65,7 +65,7 @@ final class YearAir {
       open.begin(
           (way, one, other) -> year.passingThatDay(way, one, other, until),
           MoistAir.humidHeat(year.outdoorHumidityRatio(until)),
-          year::cooledTo);
+          year.plants()::cooledTo);
       open.startSteady(march, drivers);
     }
   }

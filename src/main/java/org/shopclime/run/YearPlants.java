@@ -1,6 +1,7 @@
 package org.shopclime.run;
 
 import java.util.Arrays;
+import org.shopclime.balance.PlantHours;
 import org.shopclime.balance.ShopYear;
 import org.shopclime.heat.Drivers;
 import org.shopclime.heat.ModeMarch;
@@ -19,7 +20,7 @@ final class YearPlants {
   /** Heat a plant may be asked for against its sense within a long step, W. */
   private static final double TRIFLE = 1;
 
-  private final ShopYear year;
+  private final PlantHours hours;
   private final ModeMarch march;
   private final Drivers drivers;
   private final YearUnit unit;
@@ -46,7 +47,7 @@ final class YearPlants {
   private boolean fine;
 
   YearPlants(ShopYear year, ModeMarch march, Drivers drivers, YearUnit unit, boolean sharesAir) {
-    this.year = year;
+    hours = year.plants();
     this.march = march;
     this.drivers = drivers;
     this.unit = unit;
@@ -75,16 +76,28 @@ final class YearPlants {
 
   private void setPoints(int room, int hour, double end) {
     boolean cools =
-        (room == unit.room() || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
-    boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
-    heatedTo[room] = heats ? year.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
-    cooledTo[room] = cools ? year.cooledTo(room, hour) : Double.POSITIVE_INFINITY;
+        (room == unit.room() || hours.isCooledIdeally(room)) && hours.coolingOn(room, hour);
+    boolean heats = hours.isHeated(room) && hours.heatingOn(room, hour);
+    heatedTo[room] = heats ? hours.heatedTo(room, hour, end) : Double.NEGATIVE_INFINITY;
+    cooledTo[room] = cools ? hours.cooledTo(room, hour) : Double.POSITIVE_INFINITY;
   }
 
   /** Air of a room in an hour, °C, which but for its plants would be as told. */
   double within(int room, int hour, double celsius) {
     setPoints(room, hour, 1);
     return Math.max(heatedTo[room], Math.min(cooledTo[room], celsius));
+  }
+
+  /** Whether the set point of a heated room rises within an hour. */
+  boolean rises(int hour) {
+    for (int room = 0; room < rooms; room++) {
+      if (hours.isHeated(room)
+          && hours.heatingOn(room, hour)
+          && hours.heatedTo(room, hour, 1) != hours.heatedTo(room, hour, 1e-6)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Gains give so much to the air of a room, W. */

@@ -64,7 +64,7 @@ final class YearStep {
     this.march = march;
     this.drivers = drivers;
     rooms = year.rooms();
-    int cooledByUnit = owned.map(Cooling::room).filter(year::isCooledByUnit).orElse(-1);
+    int cooledByUnit = owned.map(Cooling::room).filter(year.plants()::isCooledByUnit).orElse(-1);
     driers = new Driers(rooms, year::drier);
     radiated = new RadiatedHeat(year, march);
     StepInflow outdoors = new StepInflow(drivers, rooms, cooledByUnit);
@@ -157,14 +157,7 @@ final class YearStep {
 
   /** Whether the set point of a heated room rises within the hour. */
   boolean rises() {
-    for (int room = 0; room < rooms; room++) {
-      if (year.isHeated(room)
-          && year.heatingOn(room, hour)
-          && year.heatedTo(room, hour, 1) != year.heatedTo(room, hour, 1e-6)) {
-        return true;
-      }
-    }
-    return false;
+    return plants.rises(hour);
   }
 
   /**

@@ -87,8 +87,8 @@ class MoistureStoreTest {
     assertThat(store.exchange()).isCloseTo(18 * 3.16 / 1006, within(1e-9));
     ShopModel model = dark(shop(room), constant(35, 0));
     double saturated = MoistAir.saturationHumidityRatio(WISHED, TestShops.PRESSURE);
-    assertThat(model.moistureStore(0)).isCloseTo(3.22 / saturated, withinPercentage(1e-6));
-    assertThat(model.moistureExchange(0)).isEqualTo(store.exchange());
-    assertThat(model.dryAirMass(0)).isCloseTo(25 * 1.1625, withinPercentage(0.1));
+    assertThat(model.roomWater(0).store()).isCloseTo(3.22 / saturated, withinPercentage(1e-6));
+    assertThat(model.roomWater(0).exchange()).isEqualTo(store.exchange());
+    assertThat(model.roomWater(0).dryAir()).isCloseTo(25 * 1.1625, withinPercentage(0.1));
   }
 }

@@ -123,7 +123,7 @@ public class YearBenchmark {
       double dryBulb = year.weather().dryBulb(hour);
       double humidHeat = MoistAir.humidHeat(year.outdoorHumidityRatio(hour));
       for (int room = 0; room < year.rooms(); room++) {
-        double flow = year.inflow(room, year.cooledTo(room), hour);
+        double flow = year.inflow(room, year.plants().cooledTo(room), hour);
         drive.inflow(room, flow * humidHeat, dryBulb);
       }
       if (marches.get(number) != now) {

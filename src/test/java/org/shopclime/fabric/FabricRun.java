@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.shopclime.balance.ShopYear;
+import org.shopclime.balance.SurfaceSun;
 import org.shopclime.balance.YearWeather;
 import org.shopclime.run.YearResult;
 import org.shopclime.run.YearResult.Figure;
@@ -66,7 +67,7 @@ record FabricRun(String name, YearResult result) {
   private double sun(String figure) {
     String on = "sun on ";
     String through = "sun through ";
-    for (ShopYear.SurfaceSun surface : result.year().surfaces()) {
+    for (SurfaceSun surface : result.year().surfaces()) {
       if (figure.equals(on + surface.name())) {
         return surface.incident();
       }

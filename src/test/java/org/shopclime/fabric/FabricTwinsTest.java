@@ -48,12 +48,12 @@ class FabricTwinsTest {
             .ofDayTypes(List.of(), Progress.silent())
             .orElseThrow();
     ShopYear year = answer.described().year();
-    assertThat(year.heatedTo(0, 6, 1)).isEqualTo(10);
-    assertThat(year.heatedTo(0, 24 + 7, 0.25)).isCloseTo(12.5, within(1e-9));
-    assertThat(year.heatedTo(0, 7, 0.5)).isCloseTo(15, within(1e-9));
-    assertThat(year.heatedTo(0, 7, 1)).isCloseTo(20, within(1e-9));
-    assertThat(year.heatedTo(0, 12, 0.25)).isEqualTo(20);
-    assertThat(year.heatedTo(0, 22, 1)).isEqualTo(20);
-    assertThat(year.heatedTo(0, 23, 0.25)).isEqualTo(10);
+    assertThat(year.plants().heatedTo(0, 6, 1)).isEqualTo(10);
+    assertThat(year.plants().heatedTo(0, 24 + 7, 0.25)).isCloseTo(12.5, within(1e-9));
+    assertThat(year.plants().heatedTo(0, 7, 0.5)).isCloseTo(15, within(1e-9));
+    assertThat(year.plants().heatedTo(0, 7, 1)).isCloseTo(20, within(1e-9));
+    assertThat(year.plants().heatedTo(0, 12, 0.25)).isEqualTo(20);
+    assertThat(year.plants().heatedTo(0, 22, 1)).isEqualTo(20);
+    assertThat(year.plants().heatedTo(0, 23, 0.25)).isEqualTo(10);
   }
 }

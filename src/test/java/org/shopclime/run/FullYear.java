@@ -184,15 +184,17 @@ final class FullYear {
 
   /** Decides what the plants of a room do; tells the constant heat put into its air, W. */
   private double control(int room, int hour, int part) {
-    boolean byUnit = year.isCooledByUnit(room) && unit.isPresent() && unit.get().room() == room;
-    boolean cools = (byUnit || year.isCooledIdeally(room)) && year.coolingOn(room, hour);
-    boolean heats = year.isHeated(room) && year.heatingOn(room, hour);
+    boolean byUnit =
+        year.plants().isCooledByUnit(room) && unit.isPresent() && unit.get().room() == room;
+    boolean cools =
+        (byUnit || year.plants().isCooledIdeally(room)) && year.plants().coolingOn(room, hour);
+    boolean heats = year.plants().isHeated(room) && year.plants().heatingOn(room, hour);
     if (!cools && !heats) {
       return 0;
     }
     double free = march.lookAhead(driver, room);
     // A unit with nothing to do is not asked: a room left to the cold is beyond what it takes in.
-    if (cools && byUnit && free > year.cooledTo(room)) {
+    if (cools && byUnit && free > year.plants().cooledTo(room)) {
       able =
           unit.get()
               .at(
@@ -200,11 +202,11 @@ final class FullYear {
                   year.outdoorHumidityRatio(hour),
                   new AirState(entering[room], humidity[room], year.pressure()));
     }
-    if (cools && free > year.cooledTo(room)) {
+    if (cools && free > year.plants().cooledTo(room)) {
       double most = byUnit ? Math.max(0, able.sensible()) : Double.POSITIVE_INFINITY;
-      return bring(room, year.cooledTo(room), free, -1, most);
+      return bring(room, year.plants().cooledTo(room), free, -1, most);
     }
-    double heatedTo = year.heatedTo(room, hour, (part + 1.0) / steps);
+    double heatedTo = year.plants().heatedTo(room, hour, (part + 1.0) / steps);
     if (heats && free < heatedTo) {
       return bring(room, heatedTo, free, 1, Double.POSITIVE_INFINITY);
     }

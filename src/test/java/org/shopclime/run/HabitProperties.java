@@ -45,7 +45,7 @@ class HabitProperties {
       Assume.that(false);
     }
     for (int hour = from; hour < from + YearWeeks.HOURS; hour++) {
-      if (!year.coolingOn(0, hour)) {
+      if (!year.plants().coolingOn(0, hour)) {
         assertThat(result.at(YearResult.Figure.POWER, 0, hour)).isZero();
       }
     }

@@ -58,16 +58,18 @@ class HabitYearTest {
       int wednesday = 196 * 24 + of;
       int sunday = 200 * 24 + of;
       boolean wished = of >= 5 && of < 16;
-      assertThat(back.cooledTo(0, wednesday))
+      assertThat(back.plants().cooledTo(0, wednesday))
           .as("%s", of)
-          .isEqualTo(wished ? back.cooledTo(0) : MadeShops.celsius(85));
-      assertThat(back.coolingOn(0, wednesday)).isTrue();
-      assertThat(demand.coolingOn(0, wednesday)).as("%s", of).isEqualTo(wished);
-      assertThat(demand.coolingOn(0, sunday)).isFalse();
-      assertThat(always.cooledTo(0, sunday)).isEqualTo(always.cooledTo(0));
-      assertThat(always.coolingOn(0, sunday)).isTrue();
+          .isEqualTo(wished ? back.plants().cooledTo(0) : MadeShops.celsius(85));
+      assertThat(back.plants().coolingOn(0, wednesday)).isTrue();
+      assertThat(demand.plants().coolingOn(0, wednesday)).as("%s", of).isEqualTo(wished);
+      assertThat(demand.plants().coolingOn(0, sunday)).isFalse();
+      assertThat(always.plants().cooledTo(0, sunday)).isEqualTo(always.plants().cooledTo(0));
+      assertThat(always.plants().coolingOn(0, sunday)).isTrue();
     }
-    assertThat(plain.coolingOn(0, 196 * 24 + 6)).as("the owner's own hours stay").isFalse();
+    assertThat(plain.plants().coolingOn(0, 196 * 24 + 6))
+        .as("the owner's own hours stay")
+        .isFalse();
   }
 
   /** The unit is big: it holds what each habit asks for. */
@@ -77,8 +79,8 @@ class HabitYearTest {
     YearResult back = run(year);
     double highest = 0;
     for (int hour = 1; hour < YearWeather.HOURS; hour++) {
-      assertThat(held.at(AIR, 0, hour)).isLessThan(plain.cooledTo(0) + 0.05);
-      double limit = Math.max(year.cooledTo(0, hour - 1), year.cooledTo(0, hour));
+      assertThat(held.at(AIR, 0, hour)).isLessThan(plain.plants().cooledTo(0) + 0.05);
+      double limit = Math.max(year.plants().cooledTo(0, hour - 1), year.plants().cooledTo(0, hour));
       assertThat(back.at(AIR, 0, hour)).as("hour %s", hour).isLessThan(limit + 0.05);
       highest = Math.max(highest, back.at(AIR, 0, hour));
     }

@@ -32,7 +32,7 @@ class LumpedShopTest {
     runner.audit(ledger);
     runner.run(DayKind.IDLE);
     double conductance = conductance(model);
-    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double capacity = model.roomWater(0).dryAir() * MoistAir.humidHeat(0.01);
     double perSlot = conductance * DaySlots.SECONDS / capacity;
     double end = end(days);
     // The walls see a cool clear sky, so that the end lies a little below the outdoor air.
@@ -64,7 +64,7 @@ class LumpedShopTest {
     runner.run(DayKind.WORKING);
     Trace trace = runner.trace();
     double conductance = conductance(model);
-    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double capacity = model.roomWater(0).dryAir() * MoistAir.humidHeat(0.01);
     double perSlot = conductance * DaySlots.SECONDS / capacity;
     double fallen = 0;
     int held = 0;
@@ -99,7 +99,7 @@ class LumpedShopTest {
     double end = end(days);
     assertThat(morning.start()).isCloseTo(end, within(0.02));
     double conductance = conductance(model);
-    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double capacity = model.roomWater(0).dryAir() * MoistAir.humidHeat(0.01);
     double minutes = morning.minutes().orElseThrow();
     double given = 0;
     int first = days.firstSlot() / DaySlots.PER_HOUR + 1;
@@ -139,7 +139,7 @@ class LumpedShopTest {
       given += runner.trace().canGive().at(hour) / hours;
     }
     double conductance = conductance(model);
-    double capacity = model.dryAirMass(0) * MoistAir.humidHeat(0.01);
+    double capacity = model.roomWater(0).dryAir() * MoistAir.humidHeat(0.01);
     double down = end(days) - (model.setPoint(0) + LivedDay.TOLERANCE);
     double exact = -capacity / conductance * Math.log(1 - down * conductance / given) / 60;
     assertThat(exact).isGreaterThan(60);
@@ -237,10 +237,10 @@ class LumpedShopTest {
       Moisture moisture = Moisture.of(model);
       double flow = model.streams().total(0, 30, DayKind.IDLE, 0, 12);
       double whole = days.latentGains(DayKind.IDLE)[0] / flow;
-      double mass = model.dryAirMass(0);
-      double store = wood ? model.moistureStore(0) : 1;
-      double k = wood ? model.moistureExchange(0) : 0;
-      assertThat(model.moistureExchange(0)).isEqualTo(k);
+      double mass = model.roomWater(0).dryAir();
+      double store = wood ? model.roomWater(0).store() : 1;
+      double k = wood ? model.roomWater(0).exchange() : 0;
+      assertThat(model.roomWater(0).exchange()).isEqualTo(k);
       double trace = -(flow + k) / mass - k / store;
       double determinant = flow * k / mass / store;
       double root = Math.sqrt(trace * trace / 4 - determinant);

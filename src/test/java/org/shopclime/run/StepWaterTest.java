@@ -31,8 +31,8 @@ class StepWaterTest {
   void itsBooksClose() {
     double before = parts.water().humidityRatio(0);
     DayLedger ledger = step(2e-5);
-    double gained = (parts.water().humidityRatio(0) - before) * model.dryAirMass(0);
-    assertThat(model.dryAirMass(0)).isCloseTo(116, within(0.5));
+    double gained = (parts.water().humidityRatio(0) - before) * model.roomWater(0).dryAir();
+    assertThat(model.roomWater(0).dryAir()).isCloseTo(116, within(0.5));
     assertThat(ledger.waterGiven).isCloseTo(GAIN * STEP, within(1e-15));
     assertThat(ledger.waterCoil).isCloseTo(2e-5 * STEP, within(1e-15));
     double held = ledger.waterIn + ledger.waterGiven - ledger.waterCoil;
@@ -46,7 +46,7 @@ class StepWaterTest {
     parts.outdoors().begin(20, 0.008);
     parts.outdoors().flow(0, 0.04);
     parts.water().gain(0, GAIN);
-    double held = 0.008 * model.dryAirMass(0) / STEP;
+    double held = 0.008 * model.roomWater(0).dryAir() / STEP;
     assertThat(parts.water().mostOfHeld(0)).isCloseTo(held, within(1e-12));
     assertThat(parts.water().most(0)).isCloseTo(held + 0.04 * 0.008 + GAIN, within(1e-12));
     step(parts.water().most(0));

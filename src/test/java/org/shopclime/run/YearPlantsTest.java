@@ -30,7 +30,7 @@ class YearPlantsTest {
   @Test
   void aRoomIsBroughtToItsSetPointAndThenHeld() {
     ShopYear year = year(35, RoomCooling.IDEAL, "always");
-    double wished = year.cooledTo(0);
+    double wished = year.plants().cooledTo(0);
     YearParts parts = YearParts.of(year, Optional.empty(), HOUR, wished - 0.5);
     assertThat(parts.look(HOUR, true)).isTrue();
     assertThat(parts.march().ahead(0)).isCloseTo(wished, within(1e-9));
@@ -48,9 +48,9 @@ class YearPlantsTest {
   @Test
   void aWarmRoomIsHeldAtOnce() {
     ShopYear year = year(35, RoomCooling.IDEAL, "always");
-    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.cooledTo(0) + 5);
+    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.plants().cooledTo(0) + 5);
     assertThat(parts.look(HOUR, true)).isTrue();
-    assertThat(parts.march().meanAir(0)).isCloseTo(year.cooledTo(0), within(1e-9));
+    assertThat(parts.march().meanAir(0)).isCloseTo(year.plants().cooledTo(0), within(1e-9));
     assertThat(parts.plants().constant(0)).isZero();
   }
 
@@ -58,7 +58,7 @@ class YearPlantsTest {
   @Test
   void nothingStartsWithinALongStep() {
     ShopYear year = year(35, RoomCooling.IDEAL, "always");
-    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.cooledTo(0) + 5);
+    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.plants().cooledTo(0) + 5);
     assertThat(parts.look(HOUR, false)).isFalse();
   }
 
@@ -66,11 +66,11 @@ class YearPlantsTest {
   @Test
   void heatingWorksTheOtherWay() {
     ShopYear cold = year(-5, RoomCooling.NONE, "always");
-    YearParts parts = YearParts.of(cold, Optional.empty(), HOUR, cold.heatedTo(0) - 3);
+    YearParts parts = YearParts.of(cold, Optional.empty(), HOUR, cold.plants().heatedTo(0) - 3);
     assertThat(parts.look(HOUR, true)).isTrue();
     assertThat(parts.plants().plant(0)).isPositive();
-    assertThat(parts.march().ahead(0)).isCloseTo(cold.heatedTo(0), within(1e-9));
-    assertThat(parts.plants().within(0, HOUR, -20)).isEqualTo(cold.heatedTo(0));
+    assertThat(parts.march().ahead(0)).isCloseTo(cold.plants().heatedTo(0), within(1e-9));
+    assertThat(parts.plants().within(0, HOUR, -20)).isEqualTo(cold.plants().heatedTo(0));
     ShopYear mild = year(21, RoomCooling.NONE, "always");
     YearParts left = YearParts.of(mild, Optional.empty(), HOUR, 21);
     assertThat(left.look(HOUR, true)).isTrue();
@@ -82,7 +82,7 @@ class YearPlantsTest {
   @Test
   void switchedOffTheyDoNothing() {
     ShopYear year = year(35, RoomCooling.IDEAL, "never");
-    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.cooledTo(0) + 5);
+    YearParts parts = YearParts.of(year, Optional.empty(), HOUR, year.plants().cooledTo(0) + 5);
     assertThat(parts.look(HOUR, true)).isTrue();
     assertThat(parts.plants().plant(0)).isZero();
   }

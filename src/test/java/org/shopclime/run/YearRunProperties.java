@@ -92,10 +92,10 @@ class YearRunProperties {
         for (YearResult.Figure figure : YearResult.Figure.values()) {
           assertThat(Double.isFinite(result.at(figure, room, hour))).isTrue();
         }
-        if (!year.isHeated(room)) {
+        if (!year.plants().isHeated(room)) {
           assertThat(result.at(YearResult.Figure.HEATING, room, hour)).isZero();
         }
-        if (!year.coolingOn(room, hour)) {
+        if (!year.plants().coolingOn(room, hour)) {
           assertThat(result.at(YearResult.Figure.COOLING, room, hour)).isZero();
         }
       }

@@ -78,10 +78,10 @@ class YearRunTest {
     for (int hour = 0; hour < YearWeather.HOURS; hour++) {
       double cooling = held.at(COOLING, 0, hour);
       double heating = held.at(HEATING, 0, hour);
-      if (ideal.coolingOn(0, hour)) {
+      if (ideal.plants().coolingOn(0, hour)) {
         double air = held.at(AIR, 0, hour);
-        assertThat(air).as("hour %s", hour).isLessThan(ideal.cooledTo(0) + KELVIN_HELD);
-        assertThat(air).as("hour %s", hour).isGreaterThan(ideal.heatedTo(0) - KELVIN_HELD);
+        assertThat(air).as("hour %s", hour).isLessThan(ideal.plants().cooledTo(0) + KELVIN_HELD);
+        assertThat(air).as("hour %s", hour).isGreaterThan(ideal.plants().heatedTo(0) - KELVIN_HELD);
         cooled |= cooling > 0;
         heated |= heating > 0;
       } else {
@@ -104,7 +104,11 @@ class YearRunTest {
         shop.withRooms(java.util.List.of(shop.rooms().get(0), (org.shopclime.shop.Room) attic));
     ShopYear year = ShopYear.of(said, swinging);
     assertThat(said.rooms().get(1).use()).isEqualTo(RoomUse.FLOATING);
-    assertThat(year.isCooledIdeally(1) || year.isCooledByUnit(1) || year.isHeated(1)).isFalse();
+    assertThat(
+            year.plants().isCooledIdeally(1)
+                || year.plants().isCooledByUnit(1)
+                || year.plants().isHeated(1))
+        .isFalse();
   }
 
   /** The plant hours of one week, by the calendar of 2025: 1 January is a Wednesday. */
@@ -138,8 +142,9 @@ class YearRunTest {
   }
 
   private static boolean on(ShopYear year, int day, int of) {
-    assertThat(year.heatingOn(0, day * 24 + of)).isEqualTo(year.coolingOn(0, day * 24 + of));
-    return year.coolingOn(0, day * 24 + of);
+    assertThat(year.plants().heatingOn(0, day * 24 + of))
+        .isEqualTo(year.plants().coolingOn(0, day * 24 + of));
+    return year.plants().coolingOn(0, day * 24 + of);
   }
 
   private static final String GAIN =
@@ -238,7 +243,7 @@ class YearRunTest {
     assertThat(big.kilowattHours(HEATING, 0))
         .isCloseTo(held.kilowattHours(HEATING, 0), withinPercentage(1));
     YearResult small = YearRun.of(byUnit, Optional.of(MadeShops.window(MadeShops.btuh(5000))));
-    double limit = byUnit.cooledTo(0) + 0.5;
+    double limit = byUnit.plants().cooledTo(0) + 0.5;
     assertThat(small.workHoursAbove(AIR, 0, limit)).isGreaterThan(50);
     assertThat(held.workHoursAbove(AIR, 0, limit)).isZero();
     assertThat(small.kilowattHours(COOLING, 0)).isLessThan(big.kilowattHours(COOLING, 0));
@@ -248,7 +253,7 @@ class YearRunTest {
     assertThat(none.kilowattHours(HEATING, 0) + none.kilowattHours(COOLING, 0)).isZero();
     for (int hour = 1; hour < YearWeather.HOURS; hour++) {
       if (big.at(COOLING, 0, hour) > 0 && big.at(COOLING, 0, hour - 1) > 0) {
-        assertThat(big.at(AIR, 0, hour)).isGreaterThan(byUnit.cooledTo(0) - 0.05);
+        assertThat(big.at(AIR, 0, hour)).isGreaterThan(byUnit.plants().cooledTo(0) - 0.05);
       }
     }
   }

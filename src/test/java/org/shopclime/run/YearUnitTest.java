@@ -41,7 +41,7 @@ class YearUnitTest {
   /** One that holds the room runs a part of the step and is told so. */
   @Test
   void aUnitThatHoldsRunsAPartOfTheStep() {
-    double wished = YEAR.cooledTo(0);
+    double wished = YEAR.plants().cooledTo(0);
     YearParts parts = YearParts.of(YEAR, Optional.of(MadeShops.window(3000)), HOUR, wished);
     assertThat(parts.look(HOUR, true)).isTrue();
     assertThat(parts.plants().unitHolds()).isTrue();
