@@ -288,9 +288,7 @@ public final class DampWords {
                 first.path().place(),
                 (way.isEmpty() ? "" : capital(way) + ": ")
                     + (way.isEmpty() ? sentence(first) : lower(sentence(first)))
-                    + (others.isEmpty()
-                        ? ""
-                        : " The same, less or as much: " + InWords.row(others) + ".")));
+                    + (others.isEmpty() ? "" : " As much or less: " + InWords.row(others) + ".")));
       }
     }
     return warnings;

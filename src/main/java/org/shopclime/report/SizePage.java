@@ -6,16 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.shopclime.plan.Change;
 import org.shopclime.plan.CoreAnswer;
-import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.plan.Verdict;
 import org.shopclime.quantity.UnitSystem;
-import org.shopclime.shop.Warning;
 
 /** The page that a shop owner reads and prints. */
 final class SizePage {
@@ -226,26 +222,13 @@ final class SizePage {
                 + ".");
   }
 
-  /** The same caution at several places stands once, with all the places. */
   private void cautions() {
-    Map<String, List<String>> places = new LinkedHashMap<>();
-    List<Warning> told = answer.damp().map(DampWords::warnings).orElse(List.of());
-    for (Warning warning : answer.warnings()) {
-      if (told.contains(warning)) {
-        continue; // word by word under "Damp in the walls"
-      }
-      places
-          .computeIfAbsent(warning.text(), text -> new ArrayList<>())
-          .add(PathWords.of(answer.shop(), warning.path()));
-    }
-    if (!places.isEmpty()) {
-      page.element("h2", "Take care");
-      page.list(
-          places.entrySet().stream()
-              .map(entry -> Shown.row(entry.getValue()) + ": " + entry.getKey())
-              .toList());
-      if (!told.isEmpty()) {
-        page.element("p", "note", "What is damp or wet stands above, under \"Damp in the walls\".");
+    Cautions cautions = new Cautions(answer);
+    List<String> lines = cautions.lines();
+    if (!lines.isEmpty()) {
+      page.element("h2", "Take care").list(lines);
+      if (cautions.hasDamp()) {
+        page.element("p", "note", Cautions.DAMP);
       }
     }
   }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.shopclime.plan.Change;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
-import org.shopclime.shop.Warning;
 
 /** The answer as plain text for a terminal, 100 columns or less. */
 public final class SizeText {
@@ -37,13 +36,14 @@ public final class SizeText {
       text.append("\nDamp in the walls\n");
       damp.forEach(line -> TextLines.wrapped(text, "- ", line));
     }
-    if (!answer.warnings().isEmpty()) {
+    Cautions cautions = new Cautions(answer);
+    List<String> care = cautions.lines();
+    if (!care.isEmpty()) {
       text.append("\nTake care\n");
-      for (Warning warning : answer.warnings()) {
-        TextLines.wrapped(
-            text,
-            "- ",
-            PathWords.of(answer.shop(), warning.path()) + ": " + Shown.line(warning.text()));
+      care.forEach(line -> TextLines.wrapped(text, "- ", line));
+      if (cautions.hasDamp()) {
+        text.append('\n');
+        TextLines.wrapped(text, "  ", Cautions.DAMP);
       }
     }
     text.append('\n');

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.shopclime.plan.DampWords;
 import org.shopclime.plan.SizeAnswer;
 import org.shopclime.quantity.UnitSystem;
 
@@ -20,6 +21,20 @@ class SizeTextTest {
     }
     assertThat(lines).allMatch(line -> line.length() <= 100);
     assertThat(text).contains("All together").contains("leaks halved").contains("Take care");
+  }
+
+  /** What is damp is told once, under its own heading, with a word where to find it. */
+  @Test
+  void dampWallsAreToldOnce() {
+    SizeAnswer answer = Answers.example();
+    String text = SizeText.of(answer, UnitSystem.INCH_POUND);
+    assertThat(DampWords.warnings(answer.damp().orElseThrow())).isNotEmpty();
+    assertThat(text.split("damp between the OSB|Damp between the OSB", -1)).hasSize(2);
+    assertThat(text).contains(Cautions.DAMP);
+    assertThat(new Cautions(answer).lines())
+        .isNotEmpty()
+        .doesNotHaveDuplicates()
+        .noneMatch(line -> line.contains("ISO 13788"));
   }
 
   @Test
