@@ -219,11 +219,11 @@ final class Assumptions {
             + Words.of(door.screen())
             + " in the open doorway: "
             + Shown.percent(stopped)
+            + " of the air that warmth would move through is held back, as measured with "
             + (strips
-                ? " of the air that would change places is held back, as measured with whole strips"
-                    + " hanging closed; parted or worn ones hold back much less."
-                : " of the air that warmth would move through is held back, as measured with a well-set"
-                    + " fan (50 to 80 %); nothing of what wind drives through."));
+                ? "whole strips hanging closed (parted or worn ones hold back much less)"
+                : "a well-set fan (50 to 80 %)")
+            + "; nothing of what wind drives through.");
   }
 
   private String passage(Passage way, String here, String behind) {
