@@ -14,6 +14,7 @@ import org.shopclime.shop.Face;
 import org.shopclime.shop.Leakage;
 import org.shopclime.shop.Room;
 import org.shopclime.shop.Shop;
+import org.shopclime.shop.ShopEdit;
 import org.shopclime.shop.Span;
 
 class AssumptionsTest {
@@ -51,6 +52,17 @@ class AssumptionsTest {
                 assertThat(line)
                     .contains("soil conductivity – 2 W/(m·K) taken; 3.5 W/(m·K) at best")
                     .contains("1.5 W/(m·K) at worst"));
+  }
+
+  /** What strips are reckoned to do, and what not. */
+  @Test
+  void stripsAreToldWithTheirLimits() {
+    SizeAnswer answer = Answers.named(Answers.example(), ShopEdit.stripsInOpenDoors(Answers.SHOP));
+    assertThat(new Assumptions(answer, UnitSystem.SI).lines())
+        .contains(
+            "Roll-up door, strips in the open doorway: 93 % of the air that warmth would move"
+                + " through is held back, as measured with whole strips hanging closed (parted or"
+                + " worn ones hold back much less); nothing of what wind drives through.");
   }
 
   @Test
