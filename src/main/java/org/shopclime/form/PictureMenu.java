@@ -20,6 +20,7 @@ import javax.swing.JPopupMenu;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jfree.chart.ChartPanel;
 import org.shopclime.report.ChartImage;
+import org.shopclime.report.FileAside;
 
 /** What the right button offers on a picture: to copy it, and to save it for a letter or a post. */
 final class PictureMenu {
@@ -94,7 +95,10 @@ final class PictureMenu {
         continue;
       }
       Background.run(
-          () -> Files.write(file, picture),
+          () -> {
+            FileAside.write(file, picture);
+            return file;
+          },
           done -> {},
           failed -> tell(panel, file + " could not be written. " + failed));
       return;

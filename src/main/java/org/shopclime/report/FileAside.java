@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 
 /** Writes a file aside, then moves it: a reader never sees half of it. */
-final class FileAside {
+public final class FileAside {
 
   private FileAside() {}
 
@@ -31,7 +31,14 @@ final class FileAside {
     return written;
   }
 
-  static void write(Path file, byte[] content) throws IOException {
+  /**
+   * Writes a file.
+   *
+   * @param file where it is to be; replaced if it is there
+   * @param content all of it
+   * @throws IOException if it cannot be written; what was there then stays
+   */
+  public static void write(Path file, byte[] content) throws IOException {
     Path target = file.toAbsolutePath();
     Path aside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
     aside.toFile().deleteOnExit(); // where Ctrl-C comes between the two
