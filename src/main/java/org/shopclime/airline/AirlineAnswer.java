@@ -17,8 +17,8 @@ import org.shopclime.shop.Shop;
  * @param blasting the same for an hour of nothing but the hungriest tool
  * @param ventCurve temperature of the corner closet with grilles to the room against the free area
  *     of each, rising area
- * @param closets corner closets with bare partitions and with insulated ones, in the order of
- *     {@link Placement#usual}
+ * @param closets closets by their vents, each in a corner with bare partitions, there with
+ *     insulated ones, and under a stair, in the order of {@link Placement#usual}
  */
 public record AirlineAnswer(
     Shop shop,

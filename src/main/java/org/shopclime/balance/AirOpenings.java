@@ -1,5 +1,6 @@
 package org.shopclime.balance;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -54,6 +55,15 @@ final class AirOpenings {
    * @param doors one for each door that is opened: part of each slot in which it stands open
    */
   record Plan(List<DaySlots> fans, List<DaySlots> doors) {
+
+    /** Those of all rooms, each at its set point. */
+    static List<Plan> ofRooms(Skeleton skeleton, Function<Schedule, DaySlots> day) {
+      List<Plan> rooms = new ArrayList<>();
+      for (int room = 0; room < skeleton.air().size(); room++) {
+        rooms.add(of(skeleton.air().get(room), skeleton.rooms().get(room).setPoint(), day));
+      }
+      return rooms;
+    }
 
     static Plan of(RoomAir air, double roomCelsius, Function<Schedule, DaySlots> day) {
       return new Plan(

@@ -1,6 +1,5 @@
 package org.shopclime.balance;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,14 +24,7 @@ public final class AirStreams {
               day.wind().at(hour));
     }
     for (DayKind kind : DayKind.values()) {
-      List<AirOpenings.Plan> rooms = new ArrayList<>();
-      for (int room = 0; room < skeleton.air().size(); room++) {
-        double celsius = skeleton.rooms().get(room).setPoint();
-        rooms.add(
-            AirOpenings.Plan.of(
-                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, kind)));
-      }
-      plans.put(kind, rooms);
+      plans.put(kind, AirOpenings.Plan.ofRooms(skeleton, schedule -> week.slots(schedule, kind)));
     }
   }
 

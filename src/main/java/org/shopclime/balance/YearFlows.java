@@ -22,14 +22,7 @@ final class YearFlows {
             skeleton.ways(), YearWeek.PLANS, week::slots, weather.pressure(), place.airDensity());
     for (int plan = 0; plan < YearWeek.PLANS; plan++) {
       int of = plan;
-      List<AirOpenings.Plan> rooms = new ArrayList<>();
-      for (int room = 0; room < skeleton.air().size(); room++) {
-        double celsius = skeleton.rooms().get(room).setPoint();
-        rooms.add(
-            AirOpenings.Plan.of(
-                skeleton.air().get(room), celsius, schedule -> week.slots(schedule, of)));
-      }
-      plans.add(rooms);
+      plans.add(AirOpenings.Plan.ofRooms(skeleton, schedule -> week.slots(schedule, of)));
     }
   }
 

@@ -4,8 +4,6 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,13 +45,8 @@ final class AirView {
     panel.add(drawn, "growx, wmin 0");
     panel.add(caption, "growx, wmin 60");
     panel.add(words, "growx, wmin 60, gaptop 8");
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            panel.revalidate(); // wrapped text is as high as its last width made it
-          }
-        });
+    // Wrapped text is as high as its last width made it.
+    Look.onResized(panel, () -> panel.revalidate());
   }
 
   JComponent component() {

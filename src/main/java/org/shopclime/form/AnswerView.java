@@ -1,8 +1,6 @@
 package org.shopclime.form;
 
 import java.awt.Font;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -63,13 +61,7 @@ final class AnswerView {
     right.add(note, "growx, wmin 100");
     panel.add(chip, "aligny top, growy, wmin pref");
     panel.add(right, "growx, wmin 100");
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            layOut(false);
-          }
-        });
+    Look.onResized(panel, () -> layOut(false));
   }
 
   JComponent component() {

@@ -3,8 +3,6 @@ package org.shopclime.form;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -81,15 +79,7 @@ final class ClimateCard {
     JPanel empty = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[top]"));
     empty.setBorder(Look.line());
     empty.add(none, "wmin 60");
-    scroll
-        .getViewport()
-        .addComponentListener(
-            new ComponentAdapter() {
-              @Override
-              public void componentResized(ComponentEvent event) {
-                fit();
-              }
-            });
+    Look.onResized(scroll.getViewport(), () -> fit());
     panel.setPreferredSize(new Dimension(Look.scaled(WIDTH), Look.scaled(LEAST)));
     panel.add(scroll, CARD);
     panel.add(empty, NONE);

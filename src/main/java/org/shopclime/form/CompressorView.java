@@ -1,7 +1,5 @@
 package org.shopclime.form;
 
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,13 +111,8 @@ final class CompressorView {
     part(care, WIDE);
     section("What it cannot tell");
     part(limits, WIDE);
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            panel.revalidate(); // text and picture are as high as their last width made them
-          }
-        });
+    // Text and picture are as high as their last width made them.
+    Look.onResized(panel, () -> panel.revalidate());
     parts.forEach(each -> each.setVisible(false));
     tell(WAITS);
   }

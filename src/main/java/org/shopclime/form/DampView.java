@@ -1,7 +1,5 @@
 package org.shopclime.form;
 
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,13 +50,8 @@ final class DampView {
     panel.add(chart, "span 4, growx, hmin 360, wmin 0");
     panel.add(caption, "span 4, growx, wmin 60");
     panel.add(words, "span 4, growx, wmin 60, gaptop 8");
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            panel.revalidate(); // wrapped text is as high as its last width made it
-          }
-        });
+    // Wrapped text is as high as its last width made it.
+    Look.onResized(panel, () -> panel.revalidate());
     walls.addActionListener(
         event -> {
           if (!filling) {

@@ -69,13 +69,8 @@ final class HabitView {
             draw();
           }
         });
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            panel.revalidate(); // wrapped text is as high as its last width made it
-          }
-        });
+    // Wrapped text is as high as its last width made it.
+    Look.onResized(panel, () -> panel.revalidate());
     scroll.addComponentListener(
         new ComponentAdapter() {
           @Override

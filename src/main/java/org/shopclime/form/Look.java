@@ -9,6 +9,8 @@ import java.awt.Component;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Insets;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.regex.Pattern;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -79,6 +81,17 @@ final class Look {
   static void letters(JComponent component, double times, String colour) {
     component.putClientProperty(
         "FlatLaf.style", "font: " + Math.round(100 * times) + "%; foreground: $" + colour);
+  }
+
+  /** Does something whenever a part of the window has another size. */
+  static void onResized(Component part, Runnable deed) {
+    part.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            deed.run();
+          }
+        });
   }
 
   /** Text that runs over several lines, is read only and takes no focus. */

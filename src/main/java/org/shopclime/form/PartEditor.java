@@ -6,8 +6,6 @@ import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -41,15 +39,7 @@ final class PartEditor {
     title.setName("part.title");
     Look.letters(title, 1.25, Font.BOLD);
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll
-        .getViewport()
-        .addComponentListener(
-            new ComponentAdapter() {
-              @Override
-              public void componentResized(ComponentEvent event) {
-                fit();
-              }
-            });
+    Look.onResized(scroll.getViewport(), () -> fit());
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
     KeyboardFocusManager.getCurrentKeyboardFocusManager()
         .addPropertyChangeListener("permanentFocusOwner", event -> reveal(event.getNewValue()));

@@ -2,8 +2,6 @@ package org.shopclime.form;
 
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -153,17 +151,14 @@ final class PicturesView {
     panel.getAccessibleContext().setAccessibleName(meaning);
     panel.setMinimumDrawWidth(0);
     panel.setMinimumDrawHeight(0);
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            // drawn for 100 % and enlarged, so that its letters grow with all others
-            double scale = Look.scaled(1000) / 1000.0;
-            panel.setMaximumDrawWidth((int) Math.ceil(panel.getWidth() / scale));
-            panel.setMaximumDrawHeight((int) Math.ceil(panel.getHeight() / scale));
-            panel.setRefreshBuffer(true);
-            panel.repaint();
-          }
+    Look.onResized(
+        panel,
+        () -> { // drawn for 100 % and enlarged, so that its letters grow with all others
+          double scale = Look.scaled(1000) / 1000.0;
+          panel.setMaximumDrawWidth((int) Math.ceil(panel.getWidth() / scale));
+          panel.setMaximumDrawHeight((int) Math.ceil(panel.getHeight() / scale));
+          panel.setRefreshBuffer(true);
+          panel.repaint();
         });
     panel.setMinimumSize(new Dimension(0, 0));
     panel.setPreferredSize(new Dimension(Look.scaled(460), Look.scaled(230)));

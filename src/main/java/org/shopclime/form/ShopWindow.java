@@ -5,8 +5,6 @@ import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -156,13 +154,7 @@ public final class ShopWindow {
             act(ShopMenu.Deed.CLOSE);
           }
         });
-    frame.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            fit();
-          }
-        });
+    Look.onResized(frame, () -> fit());
     Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
     frame.setSize(
         Math.min(Look.scaled(WIDTH), screen.width), Math.min(Look.scaled(HEIGHT), screen.height));

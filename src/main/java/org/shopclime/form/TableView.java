@@ -4,8 +4,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -63,15 +61,7 @@ final class TableView {
     Look.letters(text, 0.95, "Shopclime.quiet");
     scroll = new JScrollPane(table);
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll
-        .getViewport()
-        .addComponentListener(
-            new ComponentAdapter() {
-              @Override
-              public void componentResized(ComponentEvent event) {
-                fit();
-              }
-            });
+    Look.onResized(scroll.getViewport(), () -> fit());
     panel.add(text, "wmin 60");
     panel.add(scroll, "wmin 60, hmin 40");
   }

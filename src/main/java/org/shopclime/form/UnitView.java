@@ -1,7 +1,5 @@
 package org.shopclime.form;
 
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,13 +85,8 @@ final class UnitView {
     panel.add(wall, tall(WALL));
     panel.add(wallCaption, WIDE);
     sentence.setText("The answer is on its way.");
-    panel.addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent event) {
-            panel.revalidate(); // wrapped text is as high as its last width made it
-          }
-        });
+    // Wrapped text is as high as its last width made it.
+    Look.onResized(panel, () -> panel.revalidate());
     first.addActionListener(event -> chosen());
     second.addActionListener(event -> chosen());
   }

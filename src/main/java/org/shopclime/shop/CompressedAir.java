@@ -233,24 +233,7 @@ public record CompressedAir(
    * @return the changed record
    */
   public CompressedAir withoutTools() {
-    return new CompressedAir(
-        stages,
-        freeAir,
-        pressure,
-        tank,
-        new AirTools(0, 0, 0, 0, 0, 0, 0, 0),
-        toolsDraw,
-        coldest,
-        intake,
-        aftercooler,
-        dropLeg,
-        dryer,
-        closetWidth,
-        closetDepth,
-        closetHeight,
-        openRoofRise,
-        fumes,
-        flame);
+    return (CompressedAir) ShopParts.with(this, "tools", new AirTools(0, 0, 0, 0, 0, 0, 0, 0));
   }
 
   /**
@@ -260,24 +243,7 @@ public record CompressedAir(
    * @return the changed record
    */
   public CompressedAir withIntake(AirIntake from) {
-    return new CompressedAir(
-        stages,
-        freeAir,
-        pressure,
-        tank,
-        tools,
-        toolsDraw,
-        coldest,
-        from,
-        aftercooler,
-        dropLeg,
-        dryer,
-        closetWidth,
-        closetDepth,
-        closetHeight,
-        openRoofRise,
-        fumes,
-        flame);
+    return (CompressedAir) ShopParts.with(this, "intake", from);
   }
 
   /**

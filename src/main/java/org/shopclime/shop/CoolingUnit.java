@@ -148,19 +148,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withAirflow(Span airflow) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "airflow", airflow);
   }
 
   /**
@@ -170,19 +158,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withRoom(String room) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "room", room);
   }
 
   /**
@@ -192,19 +168,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withCapacity(double capacity) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "capacity", capacity);
   }
 
   /**
@@ -214,19 +178,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withSupply(Optional<Supply> supply) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "supply", supply);
   }
 
   /**
@@ -236,19 +188,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withKind(UnitKind other) {
-    return new CoolingUnit(
-        room,
-        other,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "kind", other);
   }
 
   /**
@@ -289,19 +229,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withHeating(Optional<PumpHeat> other) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        other,
-        fan);
+    return (CoolingUnit) ShopParts.with(this, "heating", other);
   }
 
   /**
@@ -311,19 +239,7 @@ public record CoolingUnit(
    * @return the changed record
    */
   public CoolingUnit withFan(Optional<UnitFan> other) {
-    return new CoolingUnit(
-        room,
-        kind,
-        capacity,
-        capacityLabel,
-        efficiency,
-        label,
-        volts,
-        airflow,
-        supply,
-        pads,
-        heating,
-        other);
+    return (CoolingUnit) ShopParts.with(this, "fan", other);
   }
 
   /**
